@@ -1,0 +1,81 @@
+package org.hibernacle.model;
+
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalInt;
+import java.util.Set;
+
+/**
+ * What the Settings sheet says.
+ *
+ * @param site name of the garden
+ * @param siteColderByK how much colder than the station clear nights are at the bench, K
+ * @param latitudeDeg north positive, -66..66
+ * @param longitudeDeg east positive
+ * @param zone time zone of the site
+ * @param units display units
+ * @param safetyMarginK kept above every limit, K (0..10)
+ * @param acceptedRiskOfTen seasons out of ten in which a margin may be broken
+ * @param movingDays weekdays on which the keeper carries pots
+ * @param away spans without anyone
+ * @param plantsPerMovingDay most plants on one day
+ * @param minutesPerMovingDay most minutes on one day
+ * @param paper for print-outs
+ * @param firstDayOfWeek in calendars
+ * @param language for dates and numbers
+ */
+public record Settings(
+    String site,
+    double siteColderByK,
+    double latitudeDeg,
+    double longitudeDeg,
+    ZoneId zone,
+    Units units,
+    double safetyMarginK,
+    int acceptedRiskOfTen,
+    Set<DayOfWeek> movingDays,
+    List<DateSpan> away,
+    OptionalInt plantsPerMovingDay,
+    OptionalInt minutesPerMovingDay,
+    Paper paper,
+    DayOfWeek firstDayOfWeek,
+    Locale language) {
+
+  /** Display units. */
+  public enum Units {
+    METRIC,
+    US
+  }
+
+  /** Paper size. */
+  public enum Paper {
+    A4,
+    LETTER
+  }
+
+  public Settings {
+    if (!(latitudeDeg >= -66 && latitudeDeg <= 66)) {
+      throw new IllegalArgumentException("latitudeDeg must be -66..66 but is " + latitudeDeg);
+    }
+    if (movingDays.isEmpty()) {
+      throw new IllegalArgumentException("movingDays must not be empty");
+    }
+    movingDays = java.util.Collections.unmodifiableSet(EnumSet.copyOf(movingDays));
+    away = List.copyOf(away);
+  }
+
+  /** Whether the keeper carries pots on that day. */
+  public boolean isMovingDay(LocalDate day) {
+    return movingDays.contains(day.getDayOfWeek())
+        && away.stream().noneMatch(span -> span.contains(day));
+  }
+
+  /** Whether the site lies south of the equator. */
+  public boolean southern() {
+    return latitudeDeg < 0;
+  }
+}

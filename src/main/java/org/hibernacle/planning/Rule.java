@@ -1,0 +1,21 @@
+package org.hibernacle.planning;
+
+/** What a plan may not do to a plant. Each rule has a sentence in the reports' words. */
+public enum Rule {
+  /** The root ball keeps the safety margin above today's root limit. */
+  ROOT_BALL,
+  /** The air keeps the safety margin above today's shoot limit. */
+  SHOOTS,
+  /** A plant that does not harden is spared the third night in a week below its storage range. */
+  CHILLING,
+  /** Fresh growth made under a roof is not brought out into frost. */
+  WOKEN_GROWTH,
+  /** No bud breaks in a place without enough light. */
+  WAKES_IN_THE_DARK,
+  /** No roof for a plant at rest where a week would average above its storage range. */
+  TOO_WARM_AT_REST,
+  /** No dark place for a plant in leaf. */
+  TOO_DARK,
+  /** Freshly cut roots, and a pot that frost cracks, do not freeze. */
+  BALL_FROZEN
+}

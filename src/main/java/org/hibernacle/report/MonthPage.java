@@ -1,0 +1,39 @@
+package org.hibernacle.report;
+
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.List;
+
+/**
+ * One month of the calendar.
+ *
+ * @param month which
+ * @param title as printed
+ * @param entries days with something to do, in order
+ */
+public record MonthPage(YearMonth month, String title, List<DayEntry> entries) {
+  /**
+   * What there is to do on one day.
+   *
+   * @param date which
+   * @param lines one a move or task
+   */
+  public record DayEntry(LocalDate date, List<Line> lines) {
+    public DayEntry {
+      lines = List.copyOf(lines);
+    }
+  }
+
+  /**
+   * One thing to do.
+   *
+   * @param role its look
+   * @param mark a short mark that tells the kind without colour
+   * @param text short, fits a calendar cell
+   */
+  public record Line(StyleRole role, String mark, String text) {}
+
+  public MonthPage {
+    entries = List.copyOf(entries);
+  }
+}

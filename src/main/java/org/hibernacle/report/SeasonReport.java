@@ -1,0 +1,67 @@
+package org.hibernacle.report;
+
+import java.time.DayOfWeek;
+import java.util.List;
+import java.util.Locale;
+import org.hibernacle.model.SheetTable;
+
+/**
+ * The one report model behind the workbook and the calendar.
+ *
+ * @param title of both files
+ * @param subtitle site and season
+ * @param overview label and text of each line of the overview
+ * @param sections in order
+ * @param months of the calendar, in order, without gaps
+ * @param legend mark and meaning of each kind of calendar line
+ * @param chart of temperatures
+ * @param carried inventory sheets, written to the workbook as they were found
+ * @param cautions what may hurt people
+ * @param pageFooter provenance, short; shown on every page
+ * @param digest of the run, equal in both files
+ * @param letterPaper Letter instead of A4
+ * @param weekStart first column of the calendar
+ * @param language for dates and numbers
+ */
+public record SeasonReport(
+    String title,
+    String subtitle,
+    List<Fact> overview,
+    List<Section> sections,
+    List<MonthPage> months,
+    List<MonthPage.Line> legend,
+    TemperatureChart chart,
+    List<SheetTable> carried,
+    List<String> cautions,
+    String pageFooter,
+    String digest,
+    boolean letterPaper,
+    DayOfWeek weekStart,
+    Locale language) {
+
+  /**
+   * A line of the overview.
+   *
+   * @param label what
+   * @param text how much
+   * @param role its look
+   */
+  public record Fact(String label, String text, StyleRole role) {}
+
+  public SeasonReport {
+    overview = List.copyOf(overview);
+    sections = List.copyOf(sections);
+    months = List.copyOf(months);
+    legend = List.copyOf(legend);
+    carried = List.copyOf(carried);
+    cautions = List.copyOf(cautions);
+  }
+
+  /** The section with that id; throws {@link IllegalArgumentException} if there is none. */
+  public Section section(String id) {
+    return sections.stream()
+        .filter(s -> s.id().equals(id))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no section " + id));
+  }
+}
