@@ -1,0 +1,59 @@
+package org.hibernacle.input;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.hibernacle.model.Diagnostic;
+import org.hibernacle.model.Diagnostic.Severity;
+
+/**
+ * Everything found wrong while reading, collected so that the keeper sees it in one go. Not for use
+ * by several threads.
+ */
+public final class Problems {
+  /** Most problems kept; the rest is counted. */
+  static final int LIMIT = 200;
+
+  private final List<Diagnostic> kept = new ArrayList<>();
+  private int dropped;
+  private boolean errors;
+
+  /** Adds an error: the run will stop before anything is written. */
+  public void error(String code, String where, String found, String expected) {
+    add(new Diagnostic(Severity.ERROR, code, where, found, expected, "nothing was written"));
+  }
+
+  /** Adds a warning with what was done instead. */
+  public void warning(
+      String code, String where, String found, String expected, String consequence) {
+    add(new Diagnostic(Severity.WARNING, code, where, found, expected, consequence));
+  }
+
+  /** Adds a note on a default or an assumption. */
+  public void note(String code, String where, String found, String consequence) {
+    add(new Diagnostic(Severity.NOTE, code, where, found, "", consequence));
+  }
+
+  private void add(Diagnostic diagnostic) {
+    errors |= diagnostic.severity() == Severity.ERROR;
+    if (kept.size() < LIMIT || diagnostic.severity() == Severity.ERROR && kept.size() < 2 * LIMIT) {
+      kept.add(diagnostic);
+    } else {
+      dropped++;
+    }
+  }
+
+  /** Whether the run must stop. */
+  public boolean hasErrors() {
+    return errors;
+  }
+
+  /** How many more there were than {@link #sorted} returns. */
+  public int dropped() {
+    return dropped;
+  }
+
+  /** Errors first, then by place. */
+  public List<Diagnostic> sorted() {
+    return kept.stream().sorted(Diagnostic.ORDER).toList();
+  }
+}
