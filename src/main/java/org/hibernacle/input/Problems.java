@@ -10,7 +10,7 @@ import org.hibernacle.model.Diagnostic.Severity;
  * by several threads.
  */
 public final class Problems {
-  /** Most problems kept; the rest is counted. */
+  /** Most notes and warnings kept, and twice as many errors; the rest is counted. */
   static final int LIMIT = 200;
 
   private final List<Diagnostic> kept = new ArrayList<>();
@@ -35,7 +35,8 @@ public final class Problems {
 
   private void add(Diagnostic diagnostic) {
     errors |= diagnostic.severity() == Severity.ERROR;
-    if (kept.size() < LIMIT || diagnostic.severity() == Severity.ERROR && kept.size() < 2 * LIMIT) {
+    int limit = diagnostic.severity() == Severity.ERROR ? 2 * LIMIT : LIMIT;
+    if (kept.size() < limit) {
       kept.add(diagnostic);
     } else {
       dropped++;
