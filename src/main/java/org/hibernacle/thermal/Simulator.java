@@ -3,6 +3,7 @@ package org.hibernacle.thermal;
 import java.util.List;
 import org.hibernacle.climate.Winter;
 import org.hibernacle.model.Place;
+import org.hibernacle.model.PlaceKind;
 
 /**
  * One winter at the site with all its places; simulates any pot along any path through them. The
@@ -26,18 +27,32 @@ public final class Simulator {
   public Simulator(Winter winter, List<Place> places, double latitudeDeg) {
     this.winter = winter;
     this.places = List.copyOf(places);
-    climates = new PlaceClimate[places.size()];
-    for (int p = 0; p < climates.length; p++) {
-      Place place = places.get(p);
-      double[] air = PlaceAir.hours(place, winter, latitudeDeg);
-      boolean bench = !place.roofed() && place.kind() == org.hibernacle.model.PlaceKind.BENCH;
-      double[] base = bench ? air : PlaceBase.hours(place, winter, air, latitudeDeg);
-      climates[p] = new PlaceClimate(air, base);
-    }
     coverOn = new boolean[winter.days()];
     for (int day = 0; day < coverOn.length; day++) {
       coverOn[day] = PlaceBase.coverIsOn(winter.season(), winter.first().plusDays(day));
     }
+    climates = new PlaceClimate[places.size()];
+    for (int p = 0; p < climates.length; p++) {
+      Place place = places.get(p);
+      double[] air = PlaceAir.hours(place, winter, latitudeDeg);
+      boolean bench = place.kind() == PlaceKind.BENCH;
+      double[] base = bench ? air : PlaceBase.hours(place, winter, air, latitudeDeg);
+      climates[p] = new PlaceClimate(air, wrapped(air, Exchange.mulchLagHours(place)), base);
+    }
+  }
+
+  private double[] wrapped(double[] airC, double lagHours) {
+    if (lagHours == 0) {
+      return airC;
+    }
+    double[] wrapC = new double[airC.length];
+    double rate = 1 - Math.exp(-1 / lagHours);
+    double state = airC[0];
+    for (int i = 0; i < airC.length; i++) {
+      state += (airC[i] - state) * rate;
+      wrapC[i] = coverOn[i / 24] ? state : airC[i];
+    }
+    return wrapC;
   }
 
   /** The winter outside. */
@@ -95,7 +110,9 @@ public final class Simulator {
     for (int hour = from; hour < from + 24; hour++) {
       double airC = climate.airC()[hour];
       double aroundC =
-          (exchange.airWPerK() * airC + exchange.baseWPerK() * climate.baseC()[hour]) / wattPerK;
+          (exchange.airWPerK() * climate.wrapC()[hour]
+                  + exchange.baseWPerK() * climate.baseC()[hour])
+              / wattPerK;
       for (int step = 0; step < STEPS_PER_HOUR; step++) {
         ball.step(aroundC, wattPerK);
       }
