@@ -1,7 +1,6 @@
 package org.hibernacle.climate;
 
 import java.time.LocalDate;
-import java.util.List;
 import java.util.NavigableMap;
 import java.util.Objects;
 import org.hibernacle.model.DailyExtremes;
@@ -45,6 +44,7 @@ public final class Winter {
   public static Winter of(
       Season season, TemperatureSeries series, double latitudeDeg, double siteColderByK) {
     NavigableMap<LocalDate, DailyExtremes> days = series.days();
+    HourlyAir air = new HourlyAir(series, latitudeDeg);
     LocalDate first = season.coreStart();
     while (first.isAfter(season.start()) && days.containsKey(first.minusDays(1))) {
       first = first.minusDays(1);
@@ -62,9 +62,8 @@ public final class Winter {
     for (int i = 0; i < count; i++) {
       LocalDate day = first.plusDays(i);
       DailyExtremes today = Objects.requireNonNull(days.get(day));
-      DayLength sun = DayLength.at(latitudeDeg, day);
-      dayLengthH[i] = sun.lengthH();
-      double[] hours = hours(series, day, sun);
+      dayLengthH[i] = DayLength.at(latitudeDeg, day).lengthH();
+      double[] hours = air.on(day);
       double offsetK = today.rangeK() > CLEAR_DAY_RANGE_K ? siteColderByK : 0;
       for (int h = 0; h < 24; h++) {
         double below = Math.max(0, today.maxC() - hours[h]) / Math.max(0.1, today.rangeK());
@@ -72,18 +71,6 @@ public final class Winter {
       }
     }
     return new Winter(season, first, airC, dayLengthH);
-  }
-
-  private static double[] hours(TemperatureSeries series, LocalDate day, DayLength sun) {
-    List<Double> measured = series.hours().get(day);
-    if (measured != null) {
-      return measured.stream().mapToDouble(Double::doubleValue).toArray();
-    }
-    NavigableMap<LocalDate, DailyExtremes> days = series.days();
-    DailyExtremes today = Objects.requireNonNull(days.get(day));
-    DailyExtremes before = Objects.requireNonNullElse(days.get(day.minusDays(1)), today);
-    DailyExtremes after = Objects.requireNonNullElse(days.get(day.plusDays(1)), today);
-    return DailyCurve.hours(before, today, after, sun);
   }
 
   /** Which season. */

@@ -60,7 +60,6 @@ final class StaySearch {
     }
   }
 
-
   /** The cheapest path, as the place of each night. */
   int[] cheapest() {
     for (int n = 0; n <= nights; n++) {
