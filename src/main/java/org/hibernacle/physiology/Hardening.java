@@ -58,8 +58,8 @@ public final class Hardening {
     return new Acclimation(
         least,
         most,
-        new Acclimation.Phase(12, 0.018 * span, 0.006 * span),
-        new Acclimation.Phase(5, 0.012 * span, 0.018 * span),
+        new Acclimation.Phase(12, 0.018 * span, 0.003 * span),
+        new Acclimation.Phase(5, 0.012 * span, 0.006 * span),
         3);
   }
 
@@ -71,8 +71,8 @@ public final class Hardening {
     return new Acclimation(
         least,
         most,
-        new Acclimation.Phase(10, 0.012 * span, 0.005 * span),
-        new Acclimation.Phase(5, 0.010 * span, 0.010 * span),
+        new Acclimation.Phase(10, 0.012 * span, 0.003 * span),
+        new Acclimation.Phase(5, 0.010 * span, 0.004 * span),
         3);
   }
 

@@ -14,7 +14,9 @@ import org.hibernacle.thermal.BallTrace;
 
 /**
  * The hard rules, one method each, judged night by night along a path. A rule sees what the plant
- * lived through and says by how many kelvin it was broken; it never changes anything.
+ * lived through and says by how many kelvin it was broken; it never changes anything. High summer,
+ * the first month and the last fortnight of the season, is not judged: plants stand in their summer
+ * quarters and the keeper watches the forecast.
  */
 final class Rules {
   /** Week's mean air above which hardy plants at rest may not stand under a roof, °C. */
@@ -47,7 +49,10 @@ final class Rules {
   /** Every rule broken, in order of nights. */
   List<Lived.Broken> judge(Lived lived) {
     List<Lived.Broken> broken = new ArrayList<>();
-    for (int night = 0; night < lived.path().length; night++) {
+    Winter winter = winters.winter(lived.winter());
+    int from = Math.max(0, winter.index(winter.season().start().plusMonths(1)));
+    int to = Math.min(lived.path().length, winter.index(winter.season().endExclusive()) - 15);
+    for (int night = from; night < to; night++) {
       rootBall(lived, night, broken);
       shoots(lived, night, broken);
       chilling(lived, night, broken);
@@ -82,8 +87,14 @@ final class Rules {
         deficitK);
   }
 
-  /** The air keeps the safety margin above today's shoot limit. */
+  /**
+   * The air keeps the safety margin above today's shoot limit, until buds break; after that frost
+   * on new growth is a matter of fleece, and of {@link #wokenGrowth} if a roof woke it.
+   */
   private void shoots(Lived lived, int night, List<Lived.Broken> broken) {
+    if (night >= lived.state().budBreak()) {
+      return;
+    }
     BallTrace trace = lived.trace();
     double limitC = lived.state().shootLimitC()[night];
     double deficitK = limitC + marginK - trace.airMinC()[night];

@@ -3,9 +3,9 @@ package org.hibernacle.planning;
 import java.util.Arrays;
 
 /**
- * Finds the cheapest path through the places: which place on each night, with moves only on moving
- * days, at least {@value #LEAST_STAY_NIGHTS} nights in a place before the next move, and at most
- * {@value #MOST_MOVES} moves.
+ * Finds the cheapest path through the places, from home back to home: which place on each night,
+ * with moves only on moving days, at least {@value #LEAST_STAY_NIGHTS} nights in a place before the
+ * next move, and at most {@value #MOST_MOVES} moves.
  *
  * <p>Exact dynamic programming over (night, place, moves made). A place is entered by {@code
  * arrived}; after the least stay it becomes {@code free}, from which the next move may start.
@@ -13,9 +13,6 @@ import java.util.Arrays;
 final class StaySearch {
   static final int LEAST_STAY_NIGHTS = 14;
   static final int MOST_MOVES = 4;
-
-  /** Starting or ending away from home costs as much as this many moves. */
-  private static final int AWAY_AT_ENDS_MOVES = 3;
 
   private static final long NONE = Long.MAX_VALUE;
 
@@ -68,11 +65,7 @@ final class StaySearch {
         Arrays.fill(arrived[n][p], NONE);
       }
     }
-    for (int p = 0; p < places; p++) {
-      if (admissible[p]) {
-        free[0][p][0] = p == home ? 0 : AWAY_AT_ENDS_MOVES * Cost.MOVE;
-      }
-    }
+    free[0][home][0] = 0;
     for (int n = 0; n <= nights; n++) {
       for (int p = 0; p < places; p++) {
         for (int moves = 0; moves <= MOST_MOVES && admissible[p]; moves++) {
@@ -118,32 +111,27 @@ final class StaySearch {
 
   private int[] trace() {
     long best = NONE;
-    int place = home;
     int moves = 0;
     int entered = -1;
-    for (int p = 0; p < places; p++) {
-      long away = p == home ? 0 : AWAY_AT_ENDS_MOVES * Cost.MOVE;
-      for (int m = 0; m <= MOST_MOVES; m++) {
-        if (free[nights][p][m] != NONE && free[nights][p][m] + away < best) {
-          best = free[nights][p][m] + away;
-          place = p;
-          moves = m;
-          entered = -1;
+    for (int m = 0; m <= MOST_MOVES; m++) {
+      if (free[nights][home][m] < best) {
+        best = free[nights][home][m];
+        moves = m;
+        entered = -1;
+      }
+      for (int n = Math.max(0, nights - LEAST_STAY_NIGHTS + 1); n < nights; n++) {
+        if (arrived[n][home][m] == NONE) {
+          continue;
         }
-        for (int n = Math.max(0, nights - LEAST_STAY_NIGHTS + 1); n < nights; n++) {
-          if (arrived[n][p][m] == NONE) {
-            continue;
-          }
-          long cost = arrived[n][p][m] + before[p][nights] - before[p][n] + away;
-          if (cost < best) {
-            best = cost;
-            place = p;
-            moves = m;
-            entered = n;
-          }
+        long cost = arrived[n][home][m] + before[home][nights] - before[home][n];
+        if (cost < best) {
+          best = cost;
+          moves = m;
+          entered = n;
         }
       }
     }
+    int place = home;
     int[] path = new int[nights];
     int n = nights;
     while (n > 0) {
