@@ -1,6 +1,7 @@
 package org.hibernacle.demo;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -12,6 +13,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
 import org.hibernacle.demo.DemoTemperatures.Day;
 import org.hibernacle.model.SheetTable;
 import org.junit.jupiter.api.Test;
@@ -82,6 +85,30 @@ class DemoStoryTest {
     }
     assertTrue(ids.size() >= 40, "plants: " + ids.size());
     assertTrue(allM2 < 16, "all crowns together, m2: " + allM2);
+  }
+
+  @Test
+  void thePlantsAreOfManySpeciesAndOfEveryGroup() throws IOException {
+    Map<String, CSVRecord> known = new HashMap<>();
+    try (CSVParser table = DemoInventory.builtInSpecies()) {
+      for (CSVRecord species : table) {
+        known.put(species.get("taxon"), species);
+        for (String name : species.get("common_names").split(";")) {
+          known.put(name, species);
+        }
+      }
+    }
+    SheetTable plants = sheet("Plants");
+    Set<String> taxa = new HashSet<>();
+    Set<String> groups = new HashSet<>();
+    for (int row = 0; row < plants.rows().size(); row++) {
+      CSVRecord species = known.get(text(plants, row, "Species"));
+      assertNotNull(species, text(plants, row, "Species"));
+      taxa.add(species.get("taxon"));
+      groups.add(species.get("group"));
+    }
+    assertTrue(taxa.size() >= 25, "species: " + taxa.size());
+    assertEquals(7, groups.size(), groups.toString());
   }
 
   @Test
