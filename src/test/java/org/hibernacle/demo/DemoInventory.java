@@ -2,8 +2,6 @@ package org.hibernacle.demo;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.Reader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -83,8 +81,8 @@ public final class DemoInventory {
       Hedge foot  | ground          | 10 | part | sheltered | none  |    | bright |    |    |     |    |     |     |     | Bare soil behind the hornbeam hedge
       Mulch bed   | ground          | 12 | none | sheltered | mulch | 25 | low    |    |    |     |    |     |     |     | Pots sunk to the rim in bark
       Shed        | cold store      | 10 | none | sheltered | none  |    | dark   |    |    | 1.5 | 24 |     | 200 | yes | Brick, concrete floor, no heating
-      Glasshouse  | glasshouse      | 12 | full | sheltered | none  |    | bright | 3  | 18 | 1   | 1  | -22 | 210 | yes | Small heater with a thermostat
-      Porch       | frost-free room | 5  | none | sheltered | none  |    | low    | 2  | 10 |     |    | -22 | 220 | yes | North window
+      Glasshouse  | glasshouse      | 12 | full | sheltered | none  |    | bright | 3  | 18 | 1   | 1  | -25 | 210 | yes | Small heater with a thermostat
+      Porch       | frost-free room | 5  | none | sheltered | none  |    | low    | 2  | 10 |     |    | -25 | 220 | yes | North window
       Garden room | warm room       | 6  | part | sheltered | none  |    | bright | 16 | 24 |     |    |     | 230 | yes | Heated with the house
       """;
 
@@ -133,7 +131,7 @@ public final class DemoInventory {
   /** A Species sheet with one row: that of the built-in table, corrected. */
   private static SheetTable ownSpecies(String taxon, Map<String, String> corrections)
       throws IOException {
-    try (CSVParser table = CSVParser.parse(speciesTable(), CSV)) {
+    try (CSVParser table = builtInSpecies()) {
       for (CSVRecord species : table) {
         if (species.get("taxon").equals(taxon)) {
           Map<String, String> row = new LinkedHashMap<>(species.toMap());
@@ -145,11 +143,12 @@ public final class DemoInventory {
     throw new IllegalArgumentException("no taxon " + taxon);
   }
 
-  private static Reader speciesTable() throws IOException {
+  /** The built-in species table. */
+  static CSVParser builtInSpecies() throws IOException {
     InputStream in = DemoInventory.class.getResourceAsStream("/species.csv");
     if (in == null) {
       throw new IOException("species.csv is not on the class path");
     }
-    return new InputStreamReader(in, StandardCharsets.UTF_8);
+    return CSVParser.parse(in, StandardCharsets.UTF_8, CSV);
   }
 }

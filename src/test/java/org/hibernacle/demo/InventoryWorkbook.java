@@ -15,6 +15,7 @@ import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.ss.usermodel.DataValidationHelper;
 import org.apache.poi.ss.usermodel.FillPatternType;
+import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
@@ -31,6 +32,7 @@ import org.hibernacle.model.SheetTable;
 final class InventoryWorkbook {
   private static final long WRITTEN_AT_MS = 1_780_000_000_000L;
   private static final byte[] CALM_GREEN = {(byte) 0xDD, (byte) 0xE8, (byte) 0xDC};
+  private static final byte[] PALE_GREY = {(byte) 0xD8, (byte) 0xD8, (byte) 0xD8};
   private static final int WIDEST_CHARS = 34;
 
   /** Cells with a fixed choice of words. */
@@ -73,7 +75,7 @@ final class InventoryWorkbook {
 
   private static void fill(Sheet sheet, SheetTable table, Looks looks) {
     Row top = sheet.createRow(0);
-    top.setHeightInPoints(32);
+    top.setHeightInPoints(46);
     for (int column = 0; column < table.headings().size(); column++) {
       Cell cell = top.createCell(column);
       cell.setCellValue(table.headings().get(column));
@@ -99,11 +101,10 @@ final class InventoryWorkbook {
   }
 
   private static void put(Row line, int column, Object value, Looks looks) {
-    if (value.equals("")) {
-      return;
-    }
     Cell cell = line.createCell(column);
-    if (value instanceof Double number) {
+    if (value.equals("")) {
+      cell.setCellStyle(looks.text());
+    } else if (value instanceof Double number) {
       cell.setCellValue(number);
       cell.setCellStyle(looks.number());
     } else if (value instanceof LocalDate date) {
@@ -120,7 +121,7 @@ final class InventoryWorkbook {
     for (String word : table.headings().get(column).split(" ")) {
       longestWord = Math.max(longestWord, word.length());
     }
-    int chars = Math.max(longestWord + 3, 8);
+    int chars = Math.max(longestWord + 4, 8);
     for (List<Object> row : table.rows()) {
       Object value = row.get(column);
       int length = value instanceof String text ? text.length() + 2 : 11;
@@ -156,15 +157,22 @@ final class InventoryWorkbook {
       heading.setBorderBottom(BorderStyle.THIN);
       heading.setVerticalAlignment(VerticalAlignment.CENTER);
       heading.setWrapText(true);
-      CellStyle text = workbook.createCellStyle();
-      text.setVerticalAlignment(VerticalAlignment.TOP);
+
+      XSSFCellStyle text = body(workbook, HorizontalAlignment.LEFT);
       text.setWrapText(true);
-      CellStyle number = workbook.createCellStyle();
-      number.setVerticalAlignment(VerticalAlignment.TOP);
-      CellStyle date = workbook.createCellStyle();
-      date.setVerticalAlignment(VerticalAlignment.TOP);
+      XSSFCellStyle number = body(workbook, HorizontalAlignment.CENTER);
+      XSSFCellStyle date = body(workbook, HorizontalAlignment.CENTER);
       date.setDataFormat(workbook.createDataFormat().getFormat("yyyy-mm-dd"));
       return new Looks(heading, text, number, date);
+    }
+
+    private static XSSFCellStyle body(XSSFWorkbook workbook, HorizontalAlignment alignment) {
+      XSSFCellStyle style = workbook.createCellStyle();
+      style.setAlignment(alignment);
+      style.setVerticalAlignment(VerticalAlignment.TOP);
+      style.setBorderBottom(BorderStyle.THIN);
+      style.setBottomBorderColor(new XSSFColor(PALE_GREY, null));
+      return style;
     }
   }
 }
