@@ -1,5 +1,6 @@
 package org.hibernacle.planning;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -75,7 +76,7 @@ final class PlantPlanner {
         break;
       }
     }
-    return new Found(path, lived, atHome);
+    return new Tightening(this, season).tighten(new Found(path, lived, atHome));
   }
 
   /** Lives any other path, for reasons. */
@@ -176,8 +177,9 @@ final class PlantPlanner {
     return fits && !warmForRest && place.light().compareTo(needed) >= 0;
   }
 
-  private boolean mayMove(int night, int from, int to) {
-    java.time.LocalDate day = season.day(night);
+  /** Whether the plant may be carried on that night's day. */
+  boolean mayMove(int night, int from, int to) {
+    LocalDate day = season.day(night);
     if (!settings.isMovingDay(day)) {
       return false;
     }

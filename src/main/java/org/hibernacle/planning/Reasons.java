@@ -74,7 +74,13 @@ final class Reasons {
         continue;
       }
       tried++;
-      Optional<Violation> found = last(planner.live(path.with(n, night, to)), n, night, to);
+      List<Lived> lives = planner.live(path.with(n, night, to));
+      Optional<Violation> found = last(lives, n, night, to);
+      if (found.isPresent()) {
+        return found;
+      }
+      // Coming early can also cost hardiness that a later frost then finds missing.
+      found = first(lives, night, path.placeByNight().length, to);
       if (found.isPresent()) {
         return found;
       }

@@ -22,8 +22,8 @@ final class Rules {
   /** Week's mean air above which hardy plants at rest may not stand under a roof, °C. */
   static final double REST_CEILING_C = 5;
 
-  /** Week's mean air that wakes plants once rest is complete, °C; common practice, no source. */
-  static final double WAKING_CEILING_C = 10;
+  /** With a limit at or below this, a ball on its plateau is safe, °C; own choice. */
+  static final double PLATEAU_SUFFICES_C = -0.5;
 
   /** Nights under the storage range within a week that a tropical plant is spared. */
   static final int CHILLY_NIGHTS = 3;
@@ -71,11 +71,19 @@ final class Rules {
     return winters.places().get(lived.path()[night]);
   }
 
-  /** The root ball keeps the safety margin above today's root limit. */
+  /**
+   * The root ball keeps the safety margin above today's root limit. While it rests on its 0 °C
+   * plateau it breaks nothing, if the limit lies clearly below: the ice still to form is a margin
+   * of hours.
+   */
   private void rootBall(Lived lived, int night, List<Lived.Broken> broken) {
     BallTrace trace = lived.trace();
     double limitC = lived.state().rootLimitC()[night];
-    double deficitK = limitC + marginK - trace.ballMinC()[night];
+    double keptC = limitC + marginK;
+    if (limitC <= PLATEAU_SUFFICES_C) {
+      keptC = Math.min(keptC, 0);
+    }
+    double deficitK = keptC - trace.ballMinC()[night];
     add(
         broken,
         lived,
@@ -196,25 +204,22 @@ final class Rules {
     }
   }
 
-  /** No roof for a plant at rest where a week would average above its storage range. */
+  /** No roof for a hardy plant at rest where a week would average above 5 °C. */
   private void tooWarm(Lived lived, int night, List<Lived.Broken> broken) {
-    if (!species.group().restsCold() || !lived.state().dormant()[night]) {
-      return;
+    boolean hardy = species.group().restsCold() && species.group() != Group.TENDER_ROOTED_HARDY;
+    boolean atRest = lived.state().dormant()[night] && night < lived.state().restEnd();
+    if (hardy && atRest) {
+      double weekC = winters.nights(lived.winter(), lived.path()[night]).weekMeanC()[night];
+      add(
+          broken,
+          lived,
+          Rule.TOO_WARM_AT_REST,
+          night,
+          24 * night + 24,
+          weekC,
+          REST_CEILING_C,
+          weekC - REST_CEILING_C);
     }
-    boolean atRest = night < lived.state().restEnd();
-    double restC =
-        species.group() == Group.TENDER_ROOTED_HARDY ? species.maxStoreC() : REST_CEILING_C;
-    double ceilingC = atRest ? restC : WAKING_CEILING_C;
-    double weekC = winters.nights(lived.winter(), lived.path()[night]).weekMeanC()[night];
-    add(
-        broken,
-        lived,
-        Rule.TOO_WARM_AT_REST,
-        night,
-        24 * night + 24,
-        weekC,
-        ceilingC,
-        weekC - ceilingC);
   }
 
   /** No dark place for a plant in leaf. */

@@ -14,7 +14,7 @@ import org.apache.commons.csv.CSVRecord;
 import org.hibernacle.model.SheetTable;
 
 /**
- * The invented garden of the demo: a collector near 50° N with a continental winter, plants of all
+ * The invented garden of the demo: a collector near 48° N with a continental winter, plants of all
  * groups and a place of every kind, with room for all of them. Edit the tables below and run {@code
  * main}.
  */
@@ -44,7 +44,7 @@ public final class DemoInventory {
       P17 | Crab apple           | Malus halliana      |               | Wall bench | round 32x14 ceramic    | 54x44   | 3 | 330  | Planned root work=2027-03-20
       P18 | Fuji cherry          | Prunus incisa       | Kojo-no-mai   | Wall bench | round 20x9 ceramic     | 34x30   | 2 | 110  |
       P19 | Hawthorn             | Crataegus monogyna  |               | Open bench | rect 35x25x13 concrete | 58x46   | 3 | 300  |
-      P20 | Ginkgo               | Ginkgo biloba       |               | Open bench | round 26x18 terracotta | 70x30   | 2 | 140  | Frost-proof pot=no
+      P20 | Ginkgo               | Ginkgo biloba       |               | Open bench | round 26x18 terracotta | 70x30   | 2 | 140  |
       P21 | Thumb cotoneaster    | Cotoneaster horizontalis |          | Wall bench | round 11x5 ceramic     | 12x16   | 2 | 45   |
       P22 | Zelkova broom        | Zelkova serrata     |               | Open bench | rect 40x28x7 ceramic   | 56x52   | 4 | 620  |
       P23 | Early rhododendron   | Rhododendron PJM Group |            | Wall bench | 12 L plastic           | 60x55   | 2 | 70   |
@@ -62,7 +62,7 @@ public final class DemoInventory {
       P35 | Olive in the tub     | Olea europaea       |               | Wall bench | 60 L terracotta        | 165x95  | 4 | 450  | Frost-proof pot=no; Notes=Two people to lift
       P36 | Little olive         | Olea europaea       |               | Wall bench | round 24x12 ceramic    | 32x30   | 3 | 180  |
       P37 | Pomegranate          | Punica granatum     | Nana          | Wall bench | round 26x16 terracotta | 45x38   | 2 | 75   | Frost-proof pot=yes
-      P38 | Fig                  | common fig          |               | Wall bench | 45 L plastic           | 150x90  | 2 | 60   | Not before=2026-11-01; Notes=Wait until the leaves are down
+      P38 | Fig                  | common fig          |               | Wall bench | 45 L plastic           | 150x90  | 2 | 60   | Not before=2026-10-24; Notes=Wait until the leaves are down
       P39 | Bay                  | Laurus nobilis      |               | Wall bench | 30 L plastic           | 130x60  | 2 | 90   |
       P40 | Rosemary             | rosemary            |               | Wall bench | round 25x20 terracotta | 55x45   | 1 | 25   | Frost-proof pot=no
       P41 | Calamondin           | Citrus × microcarpa |               | Wall bench | round 28x24 terracotta | 70x50   | 3 | 120  | Frost-proof pot=no
@@ -79,8 +79,8 @@ public final class DemoInventory {
       Open bench  | bench           | 16 | full | open      | none  |    | bright |    |    |     |    |     |     |     | On trestles along the drive
       Wall bench  | bench           | 14 | part | sheltered | none  |    | bright |    |    | 0.5 |    |     |     |     | Slabs on blocks against the south wall
       Hedge foot  | ground          | 10 | part | sheltered | none  |    | bright |    |    |     |    |     |     |     | Bare soil behind the hornbeam hedge
-      Mulch bed   | ground          | 12 | none | sheltered | mulch | 25 | low    |    |    |     |    |     |     |     | Pots sunk to the rim in bark
-      Shed        | cold store      | 10 | none | sheltered | none  |    | dark   |    |    | 1.5 | 24 |     | 200 | yes | Brick, concrete floor, no heating
+      Mulch bed   | ground          | 12 | none | sheltered | mulch | 30 | low    |    |    |     |    |     |     |     | Pots sunk to the rim in bark
+      Stone shed  | cold store      | 10 | none | sheltered | none  |    | low    |    |    | 3   | 48 |     | 200 | yes | Thick walls, small window, no heating
       Glasshouse  | glasshouse      | 12 | full | sheltered | none  |    | bright | 3  | 18 | 1   | 1  | -25 | 210 | yes | Small heater with a thermostat
       Porch       | frost-free room | 5  | none | sheltered | none  |    | low    | 2  | 10 |     |    | -25 | 220 | yes | North window
       Garden room | warm room       | 6  | part | sheltered | none  |    | bright | 16 | 24 |     |    |     | 230 | yes | Heated with the house
@@ -91,15 +91,14 @@ public final class DemoInventory {
       Setting                      | Value
       Site                         | Quillbrook Yard
       Site colder than station by K | 1.5
-      Latitude                     | 50.1
+      Latitude                     | 48.1
       Longitude                    | 11.4
       Time zone                    | Europe/Berlin
       Units                        | metric
       Safety margin K              | 2
-      Accepted risk                | 1
+      Accepted risk                | 0
       Moving days                  | Saturday, Sunday
       Away                         | 2026-12-24 to 2027-01-02
-      Plants per moving day        | 12
       Paper                        | A4
       First day of week            | Monday
       Language tag                 | en-GB

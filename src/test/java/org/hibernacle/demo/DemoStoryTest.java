@@ -37,8 +37,8 @@ class DemoStoryTest {
 
   @Test
   void theMonthsAreThoseOfAnInlandGardenWithAContinentalWinter() {
-    assertEquals(-1.5, meanC(day -> day.date().getMonthValue() == 1), 1.0);
-    assertEquals(19, meanC(day -> day.date().getMonthValue() == 7), 1.0);
+    assertEquals(-1, meanC(day -> day.date().getMonthValue() == 1), 1.0);
+    assertEquals(21, meanC(day -> day.date().getMonthValue() == 7), 1.0);
   }
 
   @Test
@@ -49,8 +49,8 @@ class DemoStoryTest {
     }
     assertEquals(
         Map.of(
-            2016, "-15.8", 2017, "-14.6", 2018, "-14.1", 2019, "-8.0", 2020, "-21.2", 2021, "-14.3",
-            2022, "-16.4", 2023, "-14.8", 2024, "-15.2", 2025, "-16.7"),
+            2016, "-15.8", 2017, "-14.6", 2018, "-14.1", 2019, "-8.0", 2020, "-17.6", 2021, "-14.3",
+            2022, "-14.6", 2023, "-14.8", 2024, "-15.2", 2025, "-16.2"),
         coldestC);
   }
 
@@ -59,7 +59,7 @@ class DemoStoryTest {
     assertEquals("-9.2", lowest(LocalDate.of(2021, 11, 8), LocalDate.of(2021, 11, 10)));
     assertTrue(
         lowestC(LocalDate.of(2021, 8, 1), LocalDate.of(2021, 11, 4)) > 0, "no frost before it");
-    assertEquals("-5.1", lowest(LocalDate.of(2024, 5, 6), LocalDate.of(2024, 5, 10)));
+    assertEquals("-3.2", lowest(LocalDate.of(2024, 5, 6), LocalDate.of(2024, 5, 10)));
   }
 
   @Test

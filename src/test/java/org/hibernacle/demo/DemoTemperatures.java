@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 
 /**
- * Invents ten and a half years of weather for an inland garden near 50° N and writes it as daily
+ * Invents ten and a half years of weather for an inland garden near 48° N and writes it as daily
  * extremes.
  *
  * <p>A yearly wave, a day-to-day anomaly that remembers the day before, and a daily range that
@@ -26,15 +26,17 @@ public final class DemoTemperatures {
   static final LocalDate LAST = LocalDate.of(2026, 6, 30);
 
   private static final long SEED = 500_001L;
-  private static final double YEAR_MEAN_C = 9.3;
-  private static final double YEAR_SWING_K = 9.6;
+  private static final double YEAR_MEAN_C = 10.2;
+  private static final double YEAR_SWING_K = 11.2;
   private static final int COLDEST_DAY_OF_YEAR = 18;
 
   /** How much of one day's anomaly is left on the next. */
   private static final double MEMORY = 0.78;
 
-  /** No ordinary day is further than this below the season's mean. */
-  private static final double DEEPEST_DROP_K = 13.5;
+  /** No ordinary night is further than this below the mean of high summer, and of midwinter. */
+  private static final double SUMMER_DROP_K = 8.0;
+
+  private static final double WINTER_DROP_K = 13.5;
 
   /** Something that shapes the minimum and maximum of the days around it. */
   private sealed interface Turn {}
@@ -61,18 +63,18 @@ public final class DemoTemperatures {
           new Spell(LocalDate.of(2020, 1, 21), 3, -8.0),
           // The hardest winter of the ten.
           new Shift(LocalDate.of(2021, 1, 5), LocalDate.of(2021, 2, 16), -1.5),
-          new Spell(LocalDate.of(2021, 2, 10), 9, -21.2),
+          new Spell(LocalDate.of(2021, 2, 10), 9, -17.6),
           // A mild autumn cut short: nothing has hardened when the frost comes.
           new Shift(LocalDate.of(2021, 10, 1), LocalDate.of(2021, 11, 5), 3.0),
           new Spell(LocalDate.of(2021, 11, 9), 4, -9.2),
           new Spell(LocalDate.of(2022, 1, 12), 5, -14.3),
-          new Spell(LocalDate.of(2022, 12, 17), 8, -16.4),
+          new Spell(LocalDate.of(2022, 12, 17), 8, -14.6),
           new Spell(LocalDate.of(2024, 1, 10), 6, -14.8),
           // A warm April, then the late frost that takes new leaves.
           new Shift(LocalDate.of(2024, 4, 5), LocalDate.of(2024, 5, 4), 2.5),
-          new Spell(LocalDate.of(2024, 5, 8), 3, -5.1),
+          new Spell(LocalDate.of(2024, 5, 8), 3, -3.2),
           new Spell(LocalDate.of(2025, 2, 18), 6, -15.2),
-          new Spell(LocalDate.of(2026, 1, 5), 7, -16.7));
+          new Spell(LocalDate.of(2026, 1, 5), 7, -16.2));
 
   private DemoTemperatures() {}
 
@@ -103,13 +105,13 @@ public final class DemoTemperatures {
     double clear = 0.5;
     for (LocalDate date = FIRST; !date.isAfter(LAST); date = date.plusDays(1)) {
       double winter = winterness(date);
-      double spreadK = 2.8 + 1.3 * winter;
+      double spreadK = 1.0 + 3.0 * winter;
       anomaly = MEMORY * anomaly + Math.sqrt(1 - MEMORY * MEMORY) * bell(random);
       clear = 0.5 * clear + 0.5 * random.nextDouble();
-      double rangeK = (11.5 - 5.0 * winter) * (0.3 + 1.4 * clear);
+      double rangeK = (10.5 - 4.0 * winter) * (0.4 + 1.2 * clear);
       double meanC = YEAR_MEAN_C + YEAR_SWING_K * (1 - 2 * winter);
       double nightC = meanC + spreadK * anomaly + shiftK(date) - rangeK / 2;
-      nightC = softFloor(nightC, floorC(date, meanC));
+      nightC = softFloor(nightC, floorC(date, meanC, winter));
       nightC = underSpells(date, nightC, 1.6 * random.nextDouble());
       days.add(new Day(date, tenths(nightC), tenths(nightC + rangeK)));
     }
@@ -150,8 +152,8 @@ public final class DemoTemperatures {
     return sum;
   }
 
-  private static double floorC(LocalDate date, double meanC) {
-    double result = meanC - DEEPEST_DROP_K;
+  private static double floorC(LocalDate date, double meanC, double winter) {
+    double result = meanC - SUMMER_DROP_K - (WINTER_DROP_K - SUMMER_DROP_K) * winter;
     for (Turn turn : TURNS) {
       if (turn instanceof Floor floor
           && !date.isBefore(floor.from())
