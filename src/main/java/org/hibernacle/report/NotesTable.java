@@ -16,6 +16,7 @@ final class NotesTable {
     this.m = material;
     this.table =
         new Table(m.words(), "notes", Table.EVERYWHERE)
+            .intro(m.words().text("intro.notes"))
             .column("note-kind", 14)
             .column("where", 30)
             .column("note", 70)

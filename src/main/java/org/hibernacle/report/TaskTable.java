@@ -47,9 +47,7 @@ final class TaskTable {
     return switch (task.kind()) {
       case MULCH_ON, MULCH_OFF -> m.measures().volumeWithUnit(amount);
       case TWO_PERSON_LIFT -> m.measures().massWithUnit(amount);
-      case FLEECE_READY ->
-          new Cell.Quantity(
-              amount, m.words().text("unit.winters-of", m.plan().winters().size()), 0);
+      case FLEECE_READY -> new Cell.Quantity(amount, m.words().text("unit.winters"), 0);
       case THAW_OUT -> new Cell.Quantity(amount, m.words().text("unit.days"), 0);
       case CLEAN_UP, RODENT_GUARD, WATER_STORE, VENT_STORE, PEST_LOOK, KEEP_DRY ->
           new Cell.Quantity(amount, "", 0);
