@@ -60,6 +60,11 @@ public final class Display {
     return words.text(past ? "date.past" : "date.short");
   }
 
+  /** The pattern of a day below a chart. */
+  public String axisPattern() {
+    return words.text("date.axis");
+  }
+
   /** What the cell says on paper; nothing for a gap. */
   public String text(Cell cell) {
     if (cell instanceof Cell.Text text) {

@@ -46,6 +46,12 @@ public final class Measures {
     return display.number(degrees(celsius), 1) + " " + degrees();
   }
 
+  /** A round temperature, without decimals where it has none: {@code 5 °C}. */
+  String threshold(double celsius) {
+    double shown = degrees(celsius);
+    return display.number(shown, shown == Math.rint(shown) ? 0 : 1) + " " + degrees();
+  }
+
   /** {@code 2.0 K}. */
   public String difference(double kelvin) {
     return display.number(degreesApart(kelvin), 1) + " " + degreesApart();

@@ -93,10 +93,10 @@ final class Overview {
                 fact(
                     "tightest",
                     p.tightest().marginK() < 0 ? StyleRole.DANGER : StyleRole.PLAIN,
-                    "tightest",
+                    p.tightest().marginK() < 0 ? "tightest-below" : "tightest",
                     p.plant().id(),
                     p.plant().name(),
-                    m.measures().difference(p.tightest().marginK()),
+                    m.measures().difference(Math.abs(p.tightest().marginK())),
                     m.display().pastDay(p.tightest().day())));
   }
 

@@ -27,7 +27,7 @@ final class PlaceTables {
             .column("overfull", 14)
             .column("coldest", 12, m.measures().degrees())
             .column("coldest-day", 13)
-            .column("warm-days", 14, m.measures().temperature(5));
+            .column("warm-days", 14, m.measures().threshold(5));
     for (PlaceForecast forecast : m.plan().places()) {
       StyleRole role = forecast.overfull() ? StyleRole.DANGER : StyleRole.PLAIN;
       OptionalDouble roomM2 = forecast.place().floorM2();

@@ -12,11 +12,9 @@ import org.hibernacle.planning.PlantPlan.Verdict;
 /** One row a plant, A to Z: where it winters, its dates, how close it gets, and why. */
 final class PlantTable {
   private final Material m;
-  private final Why why;
 
   private PlantTable(Material material) {
     this.m = material;
-    this.why = new Why(material);
   }
 
   static Section write(Material m) {
@@ -34,22 +32,22 @@ final class PlantTable {
             .column("id", 8)
             .column("name", 20)
             .column("species", 20)
-            .column("pot", 7, m.measures().litres())
+            .column("pot", 8, m.measures().litres())
             .column("home", 10)
             .column("place", 14)
-            .column("move-down", 11, StyleRole.MOVE_DOWN)
-            .column("move-in", 11, StyleRole.MOVE_IN)
-            .column("step-out", 11, StyleRole.STEP_OUT)
-            .column("return", 11, StyleRole.RETURN)
+            .column("move-down", 12, StyleRole.MOVE_DOWN)
+            .column("move-in", 12, StyleRole.MOVE_IN)
+            .column("step-out", 12, StyleRole.STEP_OUT)
+            .column("return", 12, StyleRole.RETURN)
             .column("margin", 9, m.measures().degreesApart())
-            .column("margin-day", 12)
-            .column("held", 10)
+            .column("margin-day", 14)
+            .column("held", 16)
             .column("status", 12)
-            .column("poison", 11)
+            .column("poison", 13)
             .column("why", 58)
-            .workbookColumn("earliest", 11)
-            .workbookColumn("typical", 11)
-            .workbookColumn("latest", 11);
+            .workbookColumn("earliest", 12)
+            .workbookColumn("typical", 12)
+            .workbookColumn("latest", 12);
     for (PlantPlan p : m.byName()) {
       table.row(role(p), cells(p));
     }
@@ -73,7 +71,7 @@ final class PlantTable {
     cells.add(new Cell.Text(m.held(p)));
     cells.add(new Cell.Level(role(p), status(p)));
     cells.add(m.poison(plant.species()));
-    cells.add(new Cell.Text(why.of(p)));
+    cells.add(new Cell.Text(Why.of(m, p)));
     List<LocalDate> own = p.ownLastSafeDays();
     cells.add(ownDay(own, 0));
     cells.add(ownDay(own, (own.size() - 1) / 2));

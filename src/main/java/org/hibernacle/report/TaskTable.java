@@ -23,20 +23,24 @@ final class TaskTable {
           StyleRole.TASK,
           List.of(
               new Cell.Day(task.from()),
-              new Cell.Day(task.to()),
+              task.to().equals(task.from()) ? new Cell.Gap("") : new Cell.Day(task.to()),
               new Cell.Text(
-                  m.words().text("task." + task.kind().name(), m.measures().temperature(5))),
+                  m.words().text("task." + task.kind().name(), m.measures().threshold(5))),
               task.place().isEmpty()
                   ? new Cell.Text(m.words().text("task.anywhere"))
                   : new Cell.Text(task.place()),
-              new Cell.Text(
-                  task.plantIds().isEmpty()
-                      ? m.words().text("task.all")
-                      : String.join(", ", task.plantIds())),
+              new Cell.Text(plants(m, task)),
               amount(m, task),
               new Cell.Gap("")));
     }
     return table.build();
+  }
+
+  private static String plants(Material m, Task task) {
+    if (!task.plantIds().isEmpty()) {
+      return String.join(", ", task.plantIds());
+    }
+    return m.words().text(task.place().isEmpty() ? "task.everyone" : "task.all");
   }
 
   private static Cell amount(Material m, Task task) {

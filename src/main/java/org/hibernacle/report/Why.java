@@ -3,6 +3,7 @@ package org.hibernacle.report;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.hibernacle.model.PlaceKind;
 import org.hibernacle.model.Plant;
@@ -12,122 +13,129 @@ import org.hibernacle.planning.PlantPlan.Tightest;
 import org.hibernacle.planning.Rule;
 import org.hibernacle.planning.Violation;
 
-/** The sentences that give each plant's reasons with their numbers. */
+/** The sentences that give one plant's reasons with their numbers. */
 final class Why {
-  /** Rules about light: a temperature would explain nothing. */
-  private static final Set<Rule> WITHOUT_DEFICIT = Set.of(Rule.TOO_DARK, Rule.WAKES_IN_THE_DARK);
+  /** Rules about light: a number of degrees would explain nothing. */
+  private static final Set<Rule> WITHOUT_DEGREES = Set.of(Rule.TOO_DARK, Rule.WAKES_IN_THE_DARK);
+
+  /** Rules that keep the safety margin. */
+  private static final Set<Rule> WITH_MARGIN =
+      Set.of(Rule.ROOT_BALL, Rule.SHOOTS, Rule.WOKEN_GROWTH);
 
   private static final Comparator<Violation> WORST_LAST =
       Comparator.comparingDouble(Violation::deficitK)
           .thenComparing(Comparator.comparing(Violation::day).reversed());
 
   private final Material m;
+  private final PlantPlan p;
+  private final int winters;
+  private final List<String> sentences = new ArrayList<>();
 
-  Why(Material material) {
+  /** The margin is named once, with the first limit. */
+  private boolean marginTold;
+
+  private Why(Material material, PlantPlan plan) {
     this.m = material;
+    this.p = plan;
+    this.winters = material.plan().winters().size();
   }
 
   /** Why the plant goes where and when the plan says, or stays. */
-  String of(PlantPlan p) {
-    List<String> sentences = new ArrayList<>();
+  static String of(Material m, PlantPlan p) {
+    Why why = new Why(m, p);
     switch (p.verdict()) {
-      case STAYS_HOME -> sentences.add(stays(p));
-      case MOVES -> moves(p, sentences);
-      case UNPROTECTED -> unprotected(p, sentences);
+      case STAYS_HOME -> why.stays();
+      case MOVES -> why.moves();
+      case UNPROTECTED -> why.unprotected();
     }
-    return String.join(" ", sentences);
+    return String.join(" ", why.sentences);
   }
 
-  private String stays(PlantPlan p) {
+  private void say(String key, Object... arguments) {
+    sentences.add(m.words().text(key, arguments));
+  }
+
+  private void stays() {
     Tightest t = p.tightest();
-    return m.words()
-        .text(
-            "why.stays",
-            p.plant().home(),
-            m.measures().temperature(t.rootBallC()),
-            m.display().pastDay(t.day()),
-            m.limit(p.plant(), Rule.ROOT_BALL, t.rootLimitC()));
+    say(
+        "why.stays",
+        p.plant().home(),
+        m.measures().temperature(t.rootBallC()),
+        m.display().pastDay(t.day()),
+        m.limit(p.plant(), Rule.ROOT_BALL, t.rootLimitC()));
+    accepted();
   }
 
-  private void moves(PlantPlan p, List<String> sentences) {
-    p.plant().stayIn().ifPresent(wish -> sentences.add(m.words().text("why.wish", wish)));
+  private void moves() {
+    p.plant().stayIn().ifPresent(wish -> say("why.wish", wish));
     if (p.moves().stream().allMatch(move -> move.because().isEmpty())) {
-      p.withoutMoves()
-          .ifPresent(
-              v -> sentences.add(m.words().text("why.at-home", v.place(), phrase(p.plant(), v))));
+      p.withoutMoves().ifPresent(v -> say("why.at-home", clause(v)));
     }
     for (Move move : p.moves()) {
-      move.because().ifPresent(v -> sentences.add(because(p.plant(), move, v)));
+      move.because().ifPresent(v -> because(move, v));
     }
-    worst(p)
-        .ifPresent(
-            v ->
-                sentences.add(
-                    m.words()
-                        .text(
-                            "why.accepted",
-                            m.wintersBroken(p),
-                            m.plan().winters().size(),
-                            phrase(p.plant(), v))));
+    accepted();
   }
 
-  private String because(Plant plant, Move move, Violation v) {
+  private void because(Move move, Violation v) {
     String key =
         switch (move.kind()) {
           case MOVE_DOWN, MOVE_IN -> "why.autumn";
           case STEP_OUT, RETURN -> "why.spring";
         };
-    return m.words()
-        .text(
-            key,
-            m.words().of("move.sentence", move.kind()),
-            m.display().day(move.date()),
-            phrase(plant, v));
+    String kind = m.words().of("move.sentence", move.kind());
+    say(key, kind, m.display().day(move.date()), clause(v));
   }
 
-  private void unprotected(PlantPlan p, List<String> sentences) {
+  /** Winters that fail with the keeper's leave. */
+  private void accepted() {
+    worst().ifPresent(v -> say("why.accepted", m.wintersBroken(p), winters, clause(v)));
+  }
+
+  private void unprotected() {
     Violation worst =
-        worst(p)
+        worst()
             .orElseThrow(
                 () ->
                     new IllegalArgumentException(p.plant().id() + " is unprotected from nothing"));
-    boolean withDeficit = !WITHOUT_DEFICIT.contains(worst.rule());
-    sentences.add(m.words().text("why.unprotected", phrase(p.plant(), worst)));
-    if (withDeficit) {
-      sentences.add(
-          m.words()
-              .text(
-                  "why.deficit",
-                  m.measures().difference(worst.deficitK()),
-                  m.wintersBroken(p),
-                  m.plan().winters().size()));
+    say("why.unprotected", clause(worst));
+    if (WITHOUT_DEGREES.contains(worst.rule())) {
+      say("why.winters", m.wintersBroken(p), winters);
     } else {
-      sentences.add(m.words().text("why.winters", m.wintersBroken(p), m.plan().winters().size()));
+      String deficit = m.measures().difference(worst.deficitK());
+      say("why.deficit", deficit, m.wintersBroken(p), winters);
     }
     boolean onGround = m.winterStay(p).place().kind() == PlaceKind.GROUND;
     if (onGround && worst.rule() == Rule.ROOT_BALL) {
-      sentences.add(m.words().text("why.ground", m.winterStay(p).place().name()));
+      say("why.ground", m.winterStay(p).place().name());
     }
     sentences.add(m.words().of("advice", worst.rule()));
   }
 
-  private static java.util.Optional<Violation> worst(PlantPlan p) {
+  private Optional<Violation> worst() {
     return p.broken().stream().max(WORST_LAST);
   }
 
-  /** What would have happened, as a clause without capital and full stop. */
-  String phrase(Plant plant, Violation v) {
+  /** What would have happened, without full stop. */
+  private String clause(Violation v) {
+    Plant plant = p.plant();
     String key = "phrase." + v.rule().name();
     if (v.rule() == Rule.BALL_FROZEN) {
       key += plant.frostProofPot() ? ".roots" : ".pot";
     }
-    return m.words()
-        .text(
-            key,
-            v.place(),
-            m.measures().temperature(v.foundC()),
-            m.display().pastDay(v.day()),
-            m.limit(plant, v.rule(), v.limitC()),
-            m.measures().difference(m.plan().inventory().settings().safetyMarginK()));
+    String clause =
+        m.words()
+            .text(
+                key,
+                v.place(),
+                m.measures().temperature(v.foundC()),
+                m.display().pastDay(v.day()),
+                m.limit(plant, v.rule(), v.limitC()));
+    if (marginTold || !WITH_MARGIN.contains(v.rule())) {
+      return clause;
+    }
+    marginTold = true;
+    double marginK = m.plan().inventory().settings().safetyMarginK();
+    return m.words().text("phrase.with-margin", clause, m.measures().difference(marginK));
   }
 }

@@ -25,9 +25,9 @@ final class WinterTables {
             .column("coldest-night-day", 13)
             .column("first-frost", 13)
             .column("last-frost", 13)
-            .column("frost-days", 11, measures.temperature(0))
-            .column("hard-frost-days", 11, measures.temperature(-5))
-            .column("deep-frost-days", 11, measures.temperature(-10))
+            .column("frost-days", 11, measures.threshold(0))
+            .column("hard-frost-days", 11, measures.threshold(-5))
+            .column("deep-frost-days", 11, measures.threshold(-10))
             .column("frost-run", 11)
             .column("chill", 10);
     for (WinterSummary w : m.plan().winters()) {

@@ -61,8 +61,7 @@ class ReportAuthorTest {
         "Down by Sat 14 Nov: one moving day later, the root ball at Bench would have reached"
             + " -6.1 °C on 22 Jan 2025; it stood -4.0 °C by then, and 2.0 K are kept in hand."
             + " Back home from Sat 13 Mar: one moving day earlier, the root ball at Bench would"
-            + " have reached -5.3 °C on 22 Jan 2025; it stood -4.0 °C by then, and 2.0 K are kept"
-            + " in hand.",
+            + " have reached -5.3 °C on 22 Jan 2025; it stood -4.0 °C by then.",
         cell("P-02", "why"));
   }
 

@@ -63,6 +63,7 @@ class WordsTest {
     for (Diagnostic.Severity severity : Diagnostic.Severity.values()) {
       words.of("severity", severity);
     }
+    assertEquals("d MMM", new Display(words).axisPattern());
     // Words of the writers have tests of their own.
     Set<String> unused = new TreeSet<>(ENGLISH.keySet());
     unused.removeAll(recorder.asked);

@@ -43,19 +43,22 @@ final class CarriedSheet {
       return;
     }
     XSSFCell cell = row.createCell(column);
-    StyleRole role = StyleRole.PLAIN;
     if (value instanceof LocalDate date) {
       cell.setCellValue(date);
-      cell.setCellStyle(styles.cell(role, "yyyy-mm-dd", HorizontalAlignment.RIGHT));
+      cell.setCellStyle(styles.carried("yyyy-mm-dd", HorizontalAlignment.RIGHT, false));
     } else if (value instanceof Double number) {
       cell.setCellValue(number);
-      cell.setCellStyle(styles.cell(role, Styles.GENERAL, HorizontalAlignment.RIGHT));
+      cell.setCellStyle(styles.carried(Styles.GENERAL, HorizontalAlignment.RIGHT, false));
     } else if (value instanceof Boolean yes) {
       cell.setCellValue(yes);
-      cell.setCellStyle(styles.cell(role, Styles.GENERAL, HorizontalAlignment.LEFT));
+      cell.setCellStyle(styles.carried(Styles.GENERAL, HorizontalAlignment.LEFT, false));
     } else {
       cell.setCellValue(value.toString());
-      cell.setCellStyle(styles.words(role, value.toString()));
+      cell.setCellStyle(
+          styles.carried(
+              Styles.GENERAL,
+              HorizontalAlignment.LEFT,
+              Styles.startsLikeFormula(value.toString())));
     }
   }
 

@@ -32,6 +32,8 @@ final class LineChart {
   private static final int WIDTH_COLUMNS = 16;
   private static final int HEIGHT_ROWS = 34;
 
+  private static final double TITLE_PT = 12;
+
   /** Days between two dates on the axis. */
   private static final int DAYS_APART = 14;
 
@@ -68,6 +70,10 @@ final class LineChart {
     XSSFChart drawing = sheet.createDrawingPatriarch().createChart(anchor);
     drawing.setTitleText(chart.title());
     drawing.setTitleOverlay(false);
+    drawing
+        .getFormattedTitle()
+        .getParagraphs()
+        .forEach(p -> p.getTextRuns().forEach(run -> run.setFontSize(TITLE_PT)));
     drawing.getOrAddLegend().setPosition(LegendPosition.BOTTOM);
     XDDFDateAxis days = drawing.createDateAxis(AxisPosition.BOTTOM);
     days.setNumberFormat(dateFormat);
@@ -76,6 +82,7 @@ final class LineChart {
     days.setTickLabelPosition(AxisTickLabelPosition.LOW);
     XDDFValueAxis degrees = drawing.createValueAxis(AxisPosition.LEFT);
     degrees.setTitle(chart.axis());
+    degrees.setNumberFormat("0");
     degrees.setCrosses(AxisCrosses.MIN);
     degrees.getOrAddMajorGridProperties().setLineProperties(line(Palette.RULE, 0.5, false));
     bounds(degrees);

@@ -88,8 +88,7 @@ final class OverviewSheet {
     second.setCellValue(text);
     second.setCellStyle(sheets.styles().words(textRole, text));
     int lines =
-        Math.max(
-            Paragraphs.lines(label, LABEL_WIDTH * 0.9), Paragraphs.lines(text, TEXT_WIDTH * 0.95));
+        Math.max(Paragraphs.lines(label, LABEL_WIDTH * 0.9), Paragraphs.lines(text, TEXT_WIDTH));
     Paragraphs.fit(row, lines, Styles.TEXT_PT);
     return first;
   }

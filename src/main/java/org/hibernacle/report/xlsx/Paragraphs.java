@@ -17,7 +17,13 @@ final class Paragraphs {
 
   private Paragraphs() {}
 
-  /** Lines that the text takes when words are wrapped at {@code width} characters. */
+  /**
+   * Lines that the text takes in a column.
+   *
+   * @param text to wrap
+   * @param width of the column, in digits of the ordinary letters; running text takes as much room
+   *     a letter at most
+   */
   static int lines(String text, double width) {
     int lines = 0;
     for (String paragraph : text.split("\n", -1)) {

@@ -71,7 +71,7 @@ final class SectionSheet {
 
   private void headings() {
     XSSFRow row = sheet.createRow(0);
-    int lines = 1;
+    int lines = 2;
     for (int i = 0; i < columns.size(); i++) {
       Column column = columns.get(i);
       XSSFCell cell = row.createCell(i);
@@ -79,12 +79,12 @@ final class SectionSheet {
       cell.setCellStyle(
           sheets.styles().cell(StyleRole.HEADING, Styles.GENERAL, HorizontalAlignment.LEFT));
       // Bold letters are wider, and the filter's button takes room.
-      lines = Math.max(lines, Paragraphs.lines(column.heading(), column.width() * 0.9 - 1));
+      lines = Math.max(lines, Paragraphs.lines(column.heading(), column.width() * 0.95 - 1.5));
       if (!column.help().isEmpty()) {
         explain(cell, column.help());
       }
     }
-    Paragraphs.fit(row, lines + 1, Styles.TEXT_PT);
+    Paragraphs.fit(row, lines, Styles.TEXT_PT);
   }
 
   private void explain(XSSFCell heading, String help) {
@@ -109,8 +109,7 @@ final class SectionSheet {
       if (column.media().contains(Medium.WORKBOOK)) {
         Cell cell = row.cells().get(i);
         fill(target.createCell(index++), column, cell, row.role());
-        // The last twentieth of a line is rarely filled.
-        lines = Math.max(lines, Paragraphs.lines(display.text(cell), column.width() * 0.95));
+        lines = Math.max(lines, Paragraphs.lines(display.text(cell), column.width()));
       }
     }
     Paragraphs.fit(target, lines, Styles.TEXT_PT);

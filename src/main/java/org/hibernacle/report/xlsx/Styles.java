@@ -26,9 +26,6 @@ final class Styles {
   /** Format of words. */
   static final String GENERAL = "General";
 
-  /** Format of words that the program never takes for a number or a formula. */
-  static final String TEXT = "@";
-
   /**
    * What tells styles apart.
    *
@@ -36,7 +33,7 @@ final class Styles {
    * @param format number format
    * @param align across the cell
    * @param sizePt of the letters, points
-   * @param ruled whether the cell has thin lines round it
+   * @param ruled whether the cell has thin lines round it and wraps its words
    * @param quoted whether the text begins like a formula and must stay text when edited
    */
   record Key(
@@ -73,6 +70,11 @@ final class Styles {
         new Key(role, GENERAL, HorizontalAlignment.LEFT, TEXT_PT, true, startsLikeFormula(text)));
   }
 
+  /** Style of a cell of a carried sheet. */
+  XSSFCellStyle carried(String format, HorizontalAlignment align, boolean quoted) {
+    return of(new Key(StyleRole.PLAIN, format, align, TEXT_PT, false, quoted));
+  }
+
   /** Style of a line outside tables. */
   XSSFCellStyle line(StyleRole role, int sizePt) {
     return of(new Key(role, GENERAL, HorizontalAlignment.LEFT, sizePt, false, false));
@@ -92,8 +94,16 @@ final class Styles {
 
   /** The report's date pattern in the letters of a workbook, in the report's language. */
   String dateFormat(boolean past) {
-    String pattern = display.dayPattern(past).replace('E', 'd').replace('M', 'm');
-    return languagePrefix + pattern;
+    return format(display.dayPattern(past));
+  }
+
+  /** Day and month, for the axis of a chart. */
+  String axisFormat() {
+    return format(display.axisPattern());
+  }
+
+  private String format(String javaPattern) {
+    return languagePrefix + javaPattern.replace('E', 'd').replace('M', 'm');
   }
 
   /** {@code [$-809]} for British English; nothing where the language has no number. */
@@ -114,7 +124,11 @@ final class Styles {
     style.setFont(font(look, key.sizePt()));
     style.setDataFormat(workbook.createDataFormat().getFormat(key.format()));
     style.setAlignment(key.align());
-    style.setWrapText(true);
+    if (key.align() == HorizontalAlignment.RIGHT) {
+      // Keeps a number clear of the words in the next cell.
+      style.setIndention((short) 1);
+    }
+    style.setWrapText(key.ruled());
     boolean heading = key.role() == StyleRole.HEADING;
     style.setVerticalAlignment(heading ? VerticalAlignment.BOTTOM : VerticalAlignment.TOP);
     style.setQuotePrefixed(key.quoted());

@@ -71,7 +71,7 @@ public final class WorkbookWriter {
               workbook.getSheet(name),
               section.columns(),
               report.chart(),
-              sheets.styles().dateFormat(false));
+              sheets.styles().axisFormat());
         }
       }
     }
