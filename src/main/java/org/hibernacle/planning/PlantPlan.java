@@ -14,7 +14,8 @@ import org.hibernacle.model.Season;
  * @param moves one between each two stays
  * @param verdict in short
  * @param tightest where the plan comes closest to a limit, over all winters on file
- * @param broken what the plan can not keep; empty unless {@link Verdict#UNPROTECTED}
+ * @param broken what the plan can not keep, the first one a winter at least; where the verdict is
+ *     not {@link Verdict#UNPROTECTED} these are the winters that the accepted risk allows to fail
  * @param withoutMoves the worst that would happen if the plant stayed at home
  * @param ownLastSafeDays each winter's own last safe day at home in autumn, earliest first (as
  *     dates of the planned season); empty where home is safe in every winter

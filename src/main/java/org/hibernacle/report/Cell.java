@@ -8,16 +8,26 @@ public sealed interface Cell {
   record Text(String text) implements Cell {}
 
   /**
-   * A number with its unit. The heading names the unit; the cell holds the full number.
+   * A number with its unit. The cell holds the full number.
    *
    * @param value in {@code unit}, unrounded
-   * @param unit as printed after the number where there is no heading; may be empty
+   * @param unit printed after the number; empty where the heading names it
    * @param decimals shown, 0..3
    */
   record Quantity(double value, String unit, int decimals) implements Cell {}
 
-  /** A calendar day. */
-  record Day(LocalDate date) implements Cell {}
+  /**
+   * A calendar day.
+   *
+   * @param date which
+   * @param past a day of a winter on file: shown with its year rather than its weekday
+   */
+  record Day(LocalDate date, boolean past) implements Cell {
+    /** A day of the planned season. */
+    public Day(LocalDate date) {
+      this(date, false);
+    }
+  }
 
   /** Words in a role's look, for a status. */
   record Level(StyleRole role, String text) implements Cell {}

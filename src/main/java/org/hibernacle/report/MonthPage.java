@@ -16,7 +16,7 @@ public record MonthPage(YearMonth month, String title, List<DayEntry> entries) {
    * What there is to do on one day.
    *
    * @param date which
-   * @param lines one a move or task
+   * @param lines one a task, or a move of pots that go together
    */
   public record DayEntry(LocalDate date, List<Line> lines) {
     public DayEntry {

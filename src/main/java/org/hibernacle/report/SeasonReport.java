@@ -1,6 +1,7 @@
 package org.hibernacle.report;
 
 import java.time.DayOfWeek;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import org.hibernacle.model.SheetTable;
@@ -55,6 +56,14 @@ public record SeasonReport(
     legend = List.copyOf(legend);
     carried = List.copyOf(carried);
     cautions = List.copyOf(cautions);
+  }
+
+  /**
+   * The day that files carry as the day of writing, since the real one would differ from run to
+   * run: the first of the calendar's first month, or of the year 2000 where there is no month.
+   */
+  public LocalDate dated() {
+    return months.isEmpty() ? LocalDate.of(2000, 1, 1) : months.get(0).month().atDay(1);
   }
 
   /** The section with that id; throws {@link IllegalArgumentException} if there is none. */

@@ -28,17 +28,72 @@ public record Section(
   }
 
   /**
-   * One column.
+   * One column. Columns that only the workbook shows stand at the right end and are not printed.
    *
    * @param id stable
    * @param heading with its unit
    * @param help shown as a note on the heading; may be empty
    * @param width in characters
    * @param media where the column appears
+   * @param role look of its filled cells, so that a kind of date is found at a glance
+   * @param entry what the keeper writes there
+   * @param formula the cell's number restated in column ids, {@code {room}-{used}}, so that the
+   *     workbook follows when the keeper edits one of them; empty for none
    */
-  public record Column(String id, String heading, String help, int width, Set<Medium> media) {
+  public record Column(
+      String id,
+      String heading,
+      String help,
+      int width,
+      Set<Medium> media,
+      StyleRole role,
+      Entry entry,
+      String formula) {
     public Column {
       media = Set.copyOf(media);
+    }
+
+    /** A column that is only read. */
+    public Column(String id, String heading, String help, int width, Set<Medium> media) {
+      this(id, heading, help, width, media, StyleRole.PLAIN, Entry.NONE, "");
+    }
+  }
+
+  /**
+   * What the keeper writes into a column.
+   *
+   * @param kind of entry
+   * @param choices offered, for {@link Kind#CHOICE} only
+   */
+  public record Entry(Kind kind, List<String> choices) {
+    /** Nothing: the column is only read. */
+    public static final Entry NONE = new Entry(Kind.NONE, List.of());
+
+    /** A date. */
+    public static final Entry DATE = new Entry(Kind.DATE, List.of());
+
+    /** Any words. */
+    public static final Entry WORDS = new Entry(Kind.WORDS, List.of());
+
+    /** A tick when it is done. */
+    public static final Entry TICK = new Entry(Kind.TICK, List.of());
+
+    /** Kind of entry. */
+    public enum Kind {
+      NONE,
+      DATE,
+      WORDS,
+      TICK,
+      CHOICE
+    }
+
+    public Entry {
+      choices = List.copyOf(choices);
+    }
+
+    /** One of a few words. */
+    public static Entry choice(List<String> choices) {
+      return new Entry(Kind.CHOICE, choices);
     }
   }
 

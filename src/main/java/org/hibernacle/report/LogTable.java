@@ -1,0 +1,163 @@
+package org.hibernacle.report;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.hibernacle.model.SheetTable;
+import org.hibernacle.planning.Move;
+import org.hibernacle.planning.PlantPlan;
+import org.hibernacle.report.Section.Entry;
+
+/**
+ * What the keeper fills in as the winter goes: real dates and outcomes. What an earlier log holds
+ * is carried over by Id, with columns of the keeper's own and rows of plants that are gone.
+ */
+final class LogTable {
+  /** How a plant came through. */
+  private enum Outcome {
+    NO_DAMAGE,
+    TIPS,
+    BRANCHES,
+    DEAD,
+    GONE
+  }
+
+  /** Columns written from the plan, in order. */
+  private static final List<String> PLANNED =
+      List.of(
+          "id",
+          "name",
+          "planned-move-down",
+          "planned-move-in",
+          "planned-step-out",
+          "planned-return");
+
+  /** Columns that the keeper writes, in order. */
+  private static final List<String> KEPT =
+      List.of(
+          "real-move-down",
+          "real-move-in",
+          "real-step-out",
+          "real-return",
+          "outcome",
+          "noticed",
+          "remark");
+
+  private final Material m;
+  private final SheetTable earlier;
+
+  /** Headings of the keeper's own columns. */
+  private final List<String> own;
+
+  private LogTable(Material material) {
+    this.m = material;
+    this.earlier = m.facts().earlierLog().orElse(new SheetTable("", List.of(), List.of()));
+    List<String> ours = Stream.concat(PLANNED.stream(), KEPT.stream()).map(this::heading).toList();
+    this.own =
+        earlier.headings().stream()
+            .filter(h -> !h.isBlank() && ours.stream().noneMatch(h.strip()::equalsIgnoreCase))
+            .toList();
+  }
+
+  static Section write(Material m) {
+    return new LogTable(m).write();
+  }
+
+  private Section write() {
+    List<String> outcomes =
+        Arrays.stream(Outcome.values()).map(o -> m.words().of("outcome", o)).toList();
+    Table table =
+        new Table(m.words(), "log", Table.WORKBOOK_ONLY)
+            .intro(m.words().text("intro.log"))
+            .column("id", 8)
+            .column("name", 26)
+            .column("planned-move-down", 12, StyleRole.MOVE_DOWN)
+            .column("planned-move-in", 12, StyleRole.MOVE_IN)
+            .column("planned-step-out", 12, StyleRole.STEP_OUT)
+            .column("planned-return", 12, StyleRole.RETURN)
+            .entry("real-move-down", 13, Entry.DATE)
+            .entry("real-move-in", 13, Entry.DATE)
+            .entry("real-step-out", 13, Entry.DATE)
+            .entry("real-return", 13, Entry.DATE)
+            .entry("outcome", 18, Entry.choice(outcomes))
+            .entry("noticed", 13, Entry.DATE)
+            .entry("remark", 40, Entry.WORDS);
+    int number = 0;
+    for (String heading : own) {
+      table.named("own-" + ++number, heading, 16, Entry.WORDS);
+    }
+    Map<String, List<List<Object>>> rowsById = rowsById();
+    for (PlantPlan p : m.byName()) {
+      List<List<Object>> rows = rowsById.remove(p.plant().id());
+      if (rows == null) {
+        table.row(StyleRole.PLAIN, cells(planned(p), List.of()));
+      } else {
+        rows.forEach(row -> table.row(StyleRole.PLAIN, cells(planned(p), row)));
+      }
+    }
+    for (List<List<Object>> rows : rowsById.values()) {
+      rows.forEach(row -> table.row(StyleRole.SUBTLE, cells(noLongerPlanned(row), row)));
+    }
+    return table.build();
+  }
+
+  private Map<String, List<List<Object>>> rowsById() {
+    Map<String, List<List<Object>>> rowsById = new LinkedHashMap<>();
+    for (List<Object> row : earlier.rows()) {
+      String id = m.display().text(cell(found(row, heading("id"))));
+      if (row.stream().anyMatch(value -> !value.equals(""))) {
+        rowsById.computeIfAbsent(id, k -> new ArrayList<>()).add(row);
+      }
+    }
+    return rowsById;
+  }
+
+  private List<Cell> planned(PlantPlan p) {
+    List<Cell> cells = new ArrayList<>();
+    cells.add(new Cell.Text(p.plant().id()));
+    cells.add(new Cell.Text(p.plant().name()));
+    for (Move.Kind kind : Move.Kind.values()) {
+      cells.add(p.move(kind).<Cell>map(mv -> new Cell.Day(mv.date())).orElse(new Cell.Gap("")));
+    }
+    return cells;
+  }
+
+  private List<Cell> noLongerPlanned(List<Object> row) {
+    return PLANNED.stream().map(id -> cell(found(row, heading(id)))).toList();
+  }
+
+  private List<Cell> cells(List<Cell> planned, List<Object> earlierRow) {
+    List<Cell> cells = new ArrayList<>(planned);
+    KEPT.forEach(id -> cells.add(cell(found(earlierRow, heading(id)))));
+    own.forEach(heading -> cells.add(cell(found(earlierRow, heading))));
+    return cells;
+  }
+
+  private Object found(List<Object> row, String heading) {
+    for (int i = 0; i < row.size(); i++) {
+      if (earlier.headings().get(i).strip().equalsIgnoreCase(heading.strip())) {
+        return row.get(i);
+      }
+    }
+    return "";
+  }
+
+  private Cell cell(Object value) {
+    if (value instanceof LocalDate date) {
+      return new Cell.Day(date);
+    } else if (value instanceof Double number) {
+      int decimals = number == Math.rint(number) ? 0 : 2;
+      return new Cell.Quantity(number, "", decimals);
+    }
+    String text = value.toString();
+    return text.isEmpty() ? new Cell.Gap("") : new Cell.Text(text);
+  }
+
+  private String heading(String columnId) {
+    return m.words().text("column." + columnId);
+  }
+}

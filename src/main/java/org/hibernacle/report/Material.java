@@ -1,0 +1,94 @@
+package org.hibernacle.report;
+
+import java.text.Collator;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import org.hibernacle.model.Plant;
+import org.hibernacle.model.Species;
+import org.hibernacle.planning.PlantPlan;
+import org.hibernacle.planning.Rule;
+import org.hibernacle.planning.SeasonPlan;
+import org.hibernacle.planning.Stay;
+
+/**
+ * What every chapter of the report is written from.
+ *
+ * @param plan to tell
+ * @param facts of the run
+ * @param words to tell it in
+ * @param display of numbers and days
+ * @param measures in the keeper's units
+ */
+record Material(SeasonPlan plan, RunFacts facts, Words words, Display display, Measures measures) {
+
+  static Material of(SeasonPlan plan, RunFacts facts, Words words) {
+    Display display = new Display(words);
+    Measures measures = new Measures(display, plan.inventory().settings().units());
+    return new Material(plan, facts, words, display, measures);
+  }
+
+  /** The plants A to Z by the name people use, then by Id. */
+  List<PlantPlan> byName() {
+    Collator alphabet = Collator.getInstance(words.locale());
+    return plan.plants().stream()
+        .sorted(
+            Comparator.comparing((PlantPlan p) -> p.plant().name(), alphabet::compare)
+                .thenComparing(p -> p.plant().id()))
+        .toList();
+  }
+
+  /** Where the plant stands in the middle of the winter. */
+  Stay winterStay(PlantPlan p) {
+    LocalDate midwinter = plan.season().midwinter();
+    return p.stays().stream()
+        .filter(s -> !midwinter.isBefore(s.fromInclusive()) && midwinter.isBefore(s.toExclusive()))
+        .findFirst()
+        .orElseThrow(
+            () -> new IllegalArgumentException(p.plant().id() + " is nowhere at midwinter"));
+  }
+
+  /** In how many winters on file something breaks along the planned stays. */
+  int wintersBroken(PlantPlan p) {
+    return (int) p.broken().stream().map(v -> v.winter()).distinct().count();
+  }
+
+  /** {@code 9 of 10 winters}. */
+  String held(PlantPlan p) {
+    int winters = plan.winters().size();
+    return words.text("winters.held", winters - wintersBroken(p), winters);
+  }
+
+  /** Whether the root limit in use for the plant is anything weaker than a published figure. */
+  static boolean limitIsEstimate(Plant plant) {
+    return plant.ownRootLimitC().isEmpty() && plant.rootSpecies().rootLimitIsEstimate();
+  }
+
+  /** A limit, marked where it is an estimate or the keeper's own. */
+  String limit(Plant plant, Rule rule, double limitC) {
+    String limit = measures.temperature(limitC);
+    if (rule != Rule.ROOT_BALL) {
+      return limit;
+    } else if (plant.ownRootLimitC().isPresent()) {
+      return words.text("limit.own", limit);
+    }
+    return limitIsEstimate(plant) ? words.text("limit.estimate", limit) : limit;
+  }
+
+  /** Whether the plant is poisonous; what was not looked up is never called safe. */
+  Cell poison(Species species) {
+    String text = words.of("poison", species.toxic());
+    return switch (species.toxic()) {
+      case YES -> new Cell.Level(StyleRole.CAUTION, text);
+      case NO, UNKNOWN -> new Cell.Text(text);
+    };
+  }
+
+  /** {@code and 4 more}. */
+  String ids(List<String> ids, int most) {
+    if (ids.size() <= most) {
+      return String.join(", ", ids);
+    }
+    return words.text("list.more", String.join(", ", ids.subList(0, most)), ids.size() - most);
+  }
+}

@@ -1,0 +1,64 @@
+package org.hibernacle.report;
+
+import java.util.List;
+import org.hibernacle.model.Plant;
+import org.hibernacle.planning.Move;
+import org.hibernacle.planning.SeasonPlan.PlantMove;
+
+/** One row a plant to be carried, by date. */
+final class MoveTable {
+  /**
+   * A load that one person may lift in the best posture: the load constant of the revised NIOSH
+   * lifting equation, kg.
+   */
+  static final double ONE_PERSON_KG = 23;
+
+  private MoveTable() {}
+
+  static Section write(Material m) {
+    Table table =
+        new Table(m.words(), "moving-days", Table.EVERYWHERE)
+            .intro(m.words().text("intro.moving-days", m.measures().mass(ONE_PERSON_KG)))
+            .column("date", 12)
+            .column("move", 16)
+            .column("id", 8)
+            .column("name", 26)
+            .column("from", 16)
+            .column("to", 16)
+            .column("kg-each", 9, m.measures().kilograms())
+            .column("count", 8)
+            .column("lift", 14)
+            .entry("done", 8, Section.Entry.TICK);
+    for (PlantMove pm : m.plan().movesByDate()) {
+      Plant plant = pm.plan().plant();
+      Move move = pm.move();
+      StyleRole role = role(move.kind());
+      boolean heavy = pm.plan().estimatedMassKg() > ONE_PERSON_KG;
+      table.row(
+          role,
+          List.of(
+              new Cell.Day(move.date()),
+              new Cell.Level(role, m.words().of("move", move.kind())),
+              new Cell.Text(plant.id()),
+              new Cell.Text(plant.name()),
+              new Cell.Text(move.from().name()),
+              new Cell.Text(move.to().name()),
+              m.measures().massCell(pm.plan().estimatedMassKg()),
+              Measures.count(plant.count()),
+              heavy
+                  ? new Cell.Level(StyleRole.CAUTION, m.words().text("lift.two"))
+                  : new Cell.Text(m.words().text("lift.one")),
+              new Cell.Gap("")));
+    }
+    return table.build();
+  }
+
+  static StyleRole role(Move.Kind kind) {
+    return switch (kind) {
+      case MOVE_DOWN -> StyleRole.MOVE_DOWN;
+      case MOVE_IN -> StyleRole.MOVE_IN;
+      case STEP_OUT -> StyleRole.STEP_OUT;
+      case RETURN -> StyleRole.RETURN;
+    };
+  }
+}

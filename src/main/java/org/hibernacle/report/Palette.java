@@ -1,0 +1,61 @@
+package org.hibernacle.report;
+
+import java.util.List;
+
+/**
+ * The colours of the reports, one look a role, shared by all writers. Fills are pale and letters
+ * dark: every pair has a contrast of 4.5 : 1 or more (WCAG 2.1, criterion 1.4.3), and no colour
+ * stands without its word beside it.
+ */
+public final class Palette {
+  /**
+   * Colours of one role.
+   *
+   * @param fill behind the letters, 0xRRGGBB
+   * @param ink of the letters, 0xRRGGBB
+   * @param bold whether the letters are bold
+   */
+  public record Look(int fill, int ink, boolean bold) {}
+
+  /**
+   * A chart line.
+   *
+   * @param colour 0xRRGGBB
+   * @param dashed told apart without colour, together with its place in the legend
+   */
+  public record Stroke(int colour, boolean dashed) {}
+
+  /** Behind everything that has no fill of its own. */
+  public static final int PAPER = 0xFFFFFF;
+
+  /** Thin lines between cells. */
+  public static final int RULE = 0xC3C9C6;
+
+  private static final List<Integer> LINES =
+      List.of(0x4A4A4A, 0x9A5B13, 0x2F5F8F, 0x5E6B1B, 0x2E7A4B, 0x8A2E5C, 0x0F7480, 0x6A4FA0);
+
+  private Palette() {}
+
+  /** Colours of the role. */
+  public static Look look(StyleRole role) {
+    return switch (role) {
+      case PLAIN -> new Look(PAPER, 0x222625, false);
+      case TITLE -> new Look(PAPER, 0x27363A, true);
+      case HEADING -> new Look(0xDDE4E3, 0x24332F, true);
+      case SUBTLE -> new Look(PAPER, 0x5C6663, false);
+      case MOVE_DOWN -> new Look(0xF5E6CF, 0x67400F, false);
+      case MOVE_IN -> new Look(0xDBE5EF, 0x25466A, false);
+      case STEP_OUT -> new Look(0xEAEDCF, 0x4C5114, false);
+      case RETURN -> new Look(0xD8ECDC, 0x1E5936, false);
+      case STAYS -> new Look(0xEDF1EB, 0x485A4B, false);
+      case TASK -> new Look(0xEBEBEA, 0x434644, false);
+      case DANGER -> new Look(0xF7DDD8, 0x861812, true);
+      case CAUTION -> new Look(0xFAEFCB, 0x684C00, false);
+    };
+  }
+
+  /** The stroke of the n-th chart line, from 0; colours come round again after eight. */
+  public static Stroke stroke(int line) {
+    return new Stroke(LINES.get(line % LINES.size()), line % 2 == 1);
+  }
+}

@@ -1,0 +1,97 @@
+package org.hibernacle.report;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import org.hibernacle.planning.PlaceForecast;
+import org.hibernacle.planning.PlaceForecast.Week;
+
+/** How full each place gets, and how cold. */
+final class PlaceTables {
+  private PlaceTables() {}
+
+  /** One row a place. */
+  static Section places(Material m) {
+    Table table =
+        new Table(m.words(), "places", Table.EVERYWHERE)
+            .intro(m.words().text("intro.places"))
+            .column("place", 18)
+            .column("place-kind", 18)
+            .column("room", 10, m.measures().squareMetres())
+            .column("used", 10, m.measures().squareMetres())
+            .formula("room-left", 10, "{room}-{used}", m.measures().squareMetres())
+            .column("pots", 9)
+            .column("overfull", 14)
+            .column("coldest", 12, m.measures().degrees())
+            .column("coldest-day", 13)
+            .column("warm-days", 14, m.measures().threshold(5));
+    for (PlaceForecast forecast : m.plan().places()) {
+      StyleRole role = forecast.overfull() ? StyleRole.DANGER : StyleRole.PLAIN;
+      OptionalDouble roomM2 = forecast.place().floorM2();
+      table.row(
+          role,
+          List.of(
+              new Cell.Text(forecast.place().name()),
+              new Cell.Text(m.words().of("place", forecast.place().kind())),
+              roomM2.isPresent() ? m.measures().areaCell(roomM2.getAsDouble()) : noRoom(m),
+              m.measures().areaCell(forecast.peakM2()),
+              roomM2.isPresent()
+                  ? m.measures().areaCell(roomM2.getAsDouble() - forecast.peakM2())
+                  : noRoom(m),
+              Measures.count(forecast.weeks().stream().mapToInt(Week::pots).max().orElse(0)),
+              overfull(m, forecast),
+              m.measures().temperatureCell(forecast.coldestC()),
+              new Cell.Day(forecast.coldestDay(), true),
+              Measures.count(forecast.medianDaysAbove5C())));
+    }
+    return table.build();
+  }
+
+  private static Cell overfull(Material m, PlaceForecast forecast) {
+    if (forecast.overfull()) {
+      return new Cell.Level(StyleRole.DANGER, m.words().text("overfull.yes"));
+    }
+    return forecast.place().floorM2().isPresent()
+        ? new Cell.Text(m.words().text("overfull.no"))
+        : noRoom(m);
+  }
+
+  private static Cell noRoom(Material m) {
+    return new Cell.Gap(m.words().text("gap.no-room-given"));
+  }
+
+  /** One row a week, one column a place: floor in use. */
+  static Section occupancy(Material m) {
+    Table table =
+        new Table(m.words(), "occupancy", Table.WORKBOOK_ONLY)
+            .intro(m.words().text("intro.occupancy", m.measures().squareMetres()))
+            .column("week", 12);
+    SortedSet<LocalDate> starts = new TreeSet<>();
+    int number = 0;
+    for (PlaceForecast forecast : m.plan().places()) {
+      String heading =
+          m.words()
+              .text("column.used-by-place", forecast.place().name(), m.measures().squareMetres());
+      table.named("place-" + ++number, heading, 14, Section.Entry.NONE);
+      forecast.weeks().forEach(week -> starts.add(week.start()));
+    }
+    for (LocalDate start : starts) {
+      List<Cell> cells = new ArrayList<>();
+      cells.add(new Cell.Day(start));
+      m.plan().places().forEach(forecast -> cells.add(used(m, forecast, start)));
+      table.row(StyleRole.PLAIN, cells);
+    }
+    return table.build();
+  }
+
+  private static Cell used(Material m, PlaceForecast forecast, LocalDate start) {
+    return forecast.weeks().stream()
+        .filter(week -> week.start().equals(start))
+        .findFirst()
+        .map(week -> m.measures().areaCell(week.usedM2()))
+        .orElse(new Cell.Gap(""));
+  }
+}

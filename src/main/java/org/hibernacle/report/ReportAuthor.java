@@ -1,0 +1,58 @@
+package org.hibernacle.report;
+
+import java.util.List;
+import org.hibernacle.model.Settings;
+import org.hibernacle.planning.SeasonPlan;
+
+/**
+ * Writes the report: the only place that decides words, numbers, rounding, order and warnings. The
+ * writers of files add looks and nothing else.
+ */
+public final class ReportAuthor {
+  private ReportAuthor() {}
+
+  /**
+   * Tells the plan.
+   *
+   * @param plan to tell
+   * @param facts of the run: version, input files, problems met
+   * @param words in the language of the report
+   */
+  public static SeasonReport write(SeasonPlan plan, RunFacts facts, Words words) {
+    Material m = Material.of(plan, facts, words);
+    Settings settings = plan.inventory().settings();
+    String season = plan.season().toString();
+    String subtitle =
+        settings.site().isBlank()
+            ? words.text("report.subtitle", season)
+            : words.text("report.subtitle.site", settings.site(), season);
+    return new SeasonReport(
+        words.text("report.title"),
+        subtitle,
+        Overview.write(m),
+        sections(m),
+        CalendarPages.write(m),
+        CalendarPages.legend(m),
+        WinterTables.chart(m),
+        plan.inventory().sheets(),
+        NotesTable.cautions(m),
+        words.text("report.footer", facts.programVersion(), subtitle, Overview.wintersUsed(m)),
+        facts.digest(),
+        settings.paper() == Settings.Paper.LETTER,
+        settings.firstDayOfWeek(),
+        words.locale());
+  }
+
+  private static List<Section> sections(Material m) {
+    return List.of(
+        PlantTable.write(m),
+        MoveTable.write(m),
+        PlaceTables.places(m),
+        PlaceTables.occupancy(m),
+        TaskTable.write(m),
+        WinterTables.temperatures(m),
+        WinterTables.winters(m),
+        LogTable.write(m),
+        NotesTable.write(m));
+  }
+}

@@ -1,0 +1,96 @@
+package org.hibernacle.report;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import org.hibernacle.report.Section.Column;
+import org.hibernacle.report.Section.Entry;
+import org.hibernacle.report.Section.Medium;
+import org.hibernacle.report.Section.Row;
+
+/**
+ * Puts a section together: columns from left to right, then rows. A heading is the text of {@code
+ * column.ID}, its help that of {@code help.ID} if there is one.
+ */
+final class Table {
+  static final Set<Medium> EVERYWHERE = EnumSet.allOf(Medium.class);
+  static final Set<Medium> WORKBOOK_ONLY = EnumSet.of(Medium.WORKBOOK);
+
+  private final Words words;
+  private final String id;
+  private final Set<Medium> media;
+  private final List<String> intro = new ArrayList<>();
+  private final List<Column> columns = new ArrayList<>();
+  private final List<Row> rows = new ArrayList<>();
+
+  Table(Words words, String id, Set<Medium> media) {
+    this.words = words;
+    this.id = id;
+    this.media = media;
+  }
+
+  /** A line above the table. */
+  Table intro(String text) {
+    intro.add(text);
+    return this;
+  }
+
+  /** A column to be read, {@code arguments} being those of its heading. */
+  Table column(String columnId, int width, Object... arguments) {
+    return column(columnId, width, StyleRole.PLAIN, arguments);
+  }
+
+  /** A column whose filled cells have the look of {@code role}. */
+  Table column(String columnId, int width, StyleRole role, Object... arguments) {
+    String heading = words.text("column." + columnId, arguments);
+    return add(columnId, heading, width, EVERYWHERE, role, Entry.NONE, "");
+  }
+
+  /** A column for which only the workbook has room. */
+  Table workbookColumn(String columnId, int width, Object... arguments) {
+    String heading = words.text("column." + columnId, arguments);
+    return add(columnId, heading, width, WORKBOOK_ONLY, StyleRole.PLAIN, Entry.NONE, "");
+  }
+
+  /** A column that the keeper fills in. */
+  Table entry(String columnId, int width, Entry entry) {
+    String heading = words.text("column." + columnId);
+    return add(columnId, heading, width, EVERYWHERE, StyleRole.PLAIN, entry, "");
+  }
+
+  /** A column that follows from others, as {@code {room}-{used}}. */
+  Table formula(String columnId, int width, String formula, Object... arguments) {
+    String heading = words.text("column." + columnId, arguments);
+    return add(columnId, heading, width, EVERYWHERE, StyleRole.PLAIN, Entry.NONE, formula);
+  }
+
+  /** A column whose heading is a name from the inventory. */
+  Table named(String columnId, String heading, int width, Entry entry) {
+    return add(columnId, heading, width, EVERYWHERE, StyleRole.PLAIN, entry, "");
+  }
+
+  private Table add(
+      String columnId,
+      String heading,
+      int width,
+      Set<Medium> columnMedia,
+      StyleRole role,
+      Entry entry,
+      String formula) {
+    String helpKey = "help." + columnId;
+    String help = words.has(helpKey) ? words.text(helpKey) : "";
+    columns.add(new Column(columnId, heading, help, width, columnMedia, role, entry, formula));
+    return this;
+  }
+
+  Table row(StyleRole role, List<Cell> cells) {
+    rows.add(new Row(role, cells));
+    return this;
+  }
+
+  Section build() {
+    String title = words.text("section." + id);
+    return new Section(id, title, media, intro, columns, rows);
+  }
+}

@@ -1,0 +1,57 @@
+package org.hibernacle.report;
+
+import java.text.MessageFormat;
+import java.util.Locale;
+import java.util.ResourceBundle;
+
+/**
+ * Every word the reports print, from the bundle {@code org/hibernacle/report/words.properties} or
+ * its translation. A further language is one more file, {@code words_de.properties}; keys that it
+ * lacks are taken from the English one.
+ *
+ * <p>All texts are {@link MessageFormat} patterns, those without arguments too: an apostrophe is
+ * written twice.
+ */
+public final class Words {
+  static final String BUNDLE = "org.hibernacle.report.words";
+
+  private final Locale locale;
+  private final ResourceBundle bundle;
+
+  Words(Locale locale, ResourceBundle bundle) {
+    this.locale = locale;
+    this.bundle = bundle;
+  }
+
+  /** Words, dates and numbers of that language; the machine's own language plays no part. */
+  public static Words of(Locale locale) {
+    ResourceBundle.Control noDefaultLocale =
+        ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
+    return new Words(locale, ResourceBundle.getBundle(BUNDLE, locale, noDefaultLocale));
+  }
+
+  /** The language asked for, also where only some of its words are there. */
+  public Locale locale() {
+    return locale;
+  }
+
+  /**
+   * The text of the key.
+   *
+   * @param key of the bundle; a missing one throws {@link java.util.MissingResourceException}
+   * @param arguments of its pattern
+   */
+  public String text(String key, Object... arguments) {
+    return new MessageFormat(bundle.getString(key), locale).format(arguments);
+  }
+
+  /** The word of a constant: key {@code prefix.NAME}. */
+  public String of(String prefix, Enum<?> constant) {
+    return text(prefix + "." + constant.name());
+  }
+
+  /** Whether there is such a key. */
+  public boolean has(String key) {
+    return bundle.containsKey(key);
+  }
+}

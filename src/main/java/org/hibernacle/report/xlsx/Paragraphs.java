@@ -1,0 +1,53 @@
+package org.hibernacle.report.xlsx;
+
+import org.apache.poi.xssf.usermodel.XSSFRow;
+
+/**
+ * Heights of rows with wrapped words. Programs differ in whether they fit them by themselves, so
+ * each row is given the height that its longest cell asks for.
+ */
+final class Paragraphs {
+  /** Height of a line of 10 point letters, points. */
+  private static final float LINE_PT = 13;
+
+  private static final float PADDING_PT = 3;
+
+  /** Highest row that the file format knows, points. */
+  private static final float HIGHEST_PT = 409;
+
+  private Paragraphs() {}
+
+  /**
+   * Lines that the text takes in a column.
+   *
+   * @param text to wrap
+   * @param width of the column, in digits of the ordinary letters; running text takes as much room
+   *     a letter at most
+   */
+  static int lines(String text, double width) {
+    int lines = 0;
+    for (String paragraph : text.split("\n", -1)) {
+      lines++;
+      double used = 0;
+      for (String word : paragraph.split(" ", -1)) {
+        double length = word.length();
+        if (used > 0 && used + 1 + length > width) {
+          lines++;
+          used = 0;
+        }
+        used += (used > 0 ? 1 : 0) + length;
+        while (used > width) {
+          lines++;
+          used -= width;
+        }
+      }
+    }
+    return lines;
+  }
+
+  /** Makes the row high enough for that many lines of letters of {@code sizePt}. */
+  static void fit(XSSFRow row, int lines, int sizePt) {
+    float scale = (float) sizePt / Styles.TEXT_PT;
+    row.setHeightInPoints(Math.min(HIGHEST_PT, lines * LINE_PT * scale + PADDING_PT));
+  }
+}

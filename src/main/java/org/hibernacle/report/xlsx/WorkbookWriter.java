@@ -1,0 +1,99 @@
+package org.hibernacle.report.xlsx;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.time.ZoneOffset;
+import java.util.Date;
+import java.util.Optional;
+import org.apache.poi.ooxml.POIXMLProperties.CoreProperties;
+import org.apache.poi.util.LocaleUtil;
+import org.apache.poi.util.Reproducibility;
+import org.apache.poi.xssf.usermodel.XSSFName;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.hibernacle.model.SheetTable;
+import org.hibernacle.report.SeasonReport;
+import org.hibernacle.report.Section;
+import org.hibernacle.report.Section.Medium;
+import org.hibernacle.report.Words;
+
+/**
+ * Writes the report as a workbook: an overview, one sheet a section with its headings in the first
+ * row and the data right below, then the keeper's inventory as it was found.
+ *
+ * <p>Equal reports give equal bytes. The library keeps the way to that in static state, so one
+ * workbook is written at a time.
+ */
+public final class WorkbookWriter {
+  /** Name whose value tells readers how the workbook is laid out. */
+  public static final String FORMAT_NAME = "HibernacleFormat";
+
+  /** Layout written by this class. */
+  public static final int FORMAT = 1;
+
+  private WorkbookWriter() {}
+
+  /**
+   * Writes the workbook and leaves the stream open.
+   *
+   * @throws IOException if the stream can not be written
+   */
+  public static synchronized void write(SeasonReport report, OutputStream out) throws IOException {
+    LocaleUtil.setUserLocale(report.language());
+    LocaleUtil.setUserTimeZone(LocaleUtil.TIMEZONE_UTC);
+    try {
+      Reproducibility.runWithSourceDateEpoch(
+          () -> {
+            try (XSSFWorkbook workbook = new XSSFWorkbook()) {
+              fill(workbook, report);
+              workbook.write(out);
+            }
+          });
+    } finally {
+      LocaleUtil.resetUserLocale();
+      LocaleUtil.resetUserTimeZone();
+    }
+  }
+
+  private static void fill(XSSFWorkbook workbook, SeasonReport report) {
+    Words words = Words.of(report.language());
+    SheetNames names = new SheetNames(words);
+    Sheets sheets =
+        new Sheets(
+            workbook, new Styles(workbook, words), names, new PrintSetup(report, words), words);
+    OverviewSheet overview = new OverviewSheet(sheets, report);
+    Lists lists = new Lists(sheets);
+    for (Section section : report.sections()) {
+      if (section.media().contains(Medium.WORKBOOK)) {
+        String name = new SectionSheet(sheets, lists, section).write();
+        overview.list(name, String.join(" ", section.intro()));
+        if (section.id().equals("temperatures") && !section.rows().isEmpty()) {
+          LineChart.draw(
+              workbook.getSheet(name),
+              section.columns(),
+              report.chart(),
+              sheets.styles().axisFormat());
+        }
+      }
+    }
+    for (SheetTable table : report.carried()) {
+      overview.list(CarriedSheet.write(sheets, table), words.text("workbook.carried"));
+    }
+    overview.finish();
+    lists.finish();
+    XSSFName format = workbook.createName();
+    format.setNameName(FORMAT_NAME);
+    format.setRefersToFormula(Integer.toString(FORMAT));
+    describe(workbook, report);
+  }
+
+  private static void describe(XSSFWorkbook workbook, SeasonReport report) {
+    CoreProperties core = workbook.getProperties().getCoreProperties();
+    Date dated = Date.from(report.dated().atStartOfDay(ZoneOffset.UTC).toInstant());
+    core.setTitle(report.title());
+    core.setSubjectProperty(report.subtitle());
+    core.setCreator("Hibernacle");
+    core.setIdentifier(report.digest());
+    core.setCreated(Optional.of(dated));
+    core.setModified(Optional.of(dated));
+  }
+}

@@ -1,0 +1,285 @@
+package org.hibernacle.report;
+
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import org.hibernacle.climate.WinterSummary;
+import org.hibernacle.climate.WinterSummary.Frosts;
+import org.hibernacle.model.DateSpan;
+import org.hibernacle.model.Diagnostic;
+import org.hibernacle.model.Diagnostic.Severity;
+import org.hibernacle.model.Inventory;
+import org.hibernacle.model.Light;
+import org.hibernacle.model.Place;
+import org.hibernacle.model.PlaceKind;
+import org.hibernacle.model.Season;
+import org.hibernacle.model.Settings;
+import org.hibernacle.model.SheetTable;
+import org.hibernacle.planning.PlaceForecast;
+import org.hibernacle.planning.PlaceForecast.Week;
+import org.hibernacle.planning.PlantPlan;
+import org.hibernacle.planning.SeasonPlan;
+import org.hibernacle.planning.Stay;
+import org.hibernacle.planning.Task;
+import org.hibernacle.planning.TraceTable;
+
+/**
+ * A plan made up by hand, not computed, that holds every verdict, rule, kind of move and kind of
+ * task once at least. Its numbers are invented.
+ */
+public final class Fixtures {
+  public static final Season SEASON = new Season(2026, false);
+
+  static final Place BENCH = place("Bench", PlaceKind.BENCH, OptionalDouble.empty());
+  static final Place BED = place("North bed", PlaceKind.GROUND, OptionalDouble.of(4));
+  static final Place SHED = place("Shed", PlaceKind.COLD_STORE, OptionalDouble.of(1));
+  static final Place GLASS = place("Glasshouse", PlaceKind.GLASSHOUSE, OptionalDouble.of(3));
+  static final Place ROOM = place("Spare room", PlaceKind.FROST_FREE_ROOM, OptionalDouble.of(2));
+  static final Place HALL = place("Hall", PlaceKind.WARM_ROOM, OptionalDouble.empty());
+
+  private static final List<Place> PLACES = List.of(BENCH, BED, SHED, GLASS, ROOM, HALL);
+
+  private Fixtures() {}
+
+  /** The plan in metric units and British English. */
+  public static SeasonPlan plan() {
+    return plan(settings(Settings.Units.METRIC, Locale.UK));
+  }
+
+  /** The same plan under other settings. */
+  public static SeasonPlan plan(Settings settings) {
+    List<PlantPlan> plants = FixturePlants.all();
+    Inventory inventory =
+        new Inventory(
+            plants.stream().map(PlantPlan::plant).toList(), PLACES, settings, inventorySheets());
+    return new SeasonPlan(
+        SEASON, inventory, winters(), plants, forecasts(plants), tasks(), traces(), notes());
+  }
+
+  public static Settings settings(Settings.Units units, Locale language) {
+    return new Settings(
+        "Rooks & Elms",
+        1.5,
+        51.5,
+        -1,
+        ZoneId.of("Europe/London"),
+        units,
+        2,
+        1,
+        EnumSet.of(DayOfWeek.SATURDAY, DayOfWeek.SUNDAY),
+        List.of(new DateSpan(LocalDate.of(2026, 12, 20), LocalDate.of(2027, 1, 4))),
+        OptionalInt.of(10),
+        OptionalInt.empty(),
+        units == Settings.Units.US ? Settings.Paper.LETTER : Settings.Paper.A4,
+        DayOfWeek.MONDAY,
+        language);
+  }
+
+  public static RunFacts facts() {
+    return facts(Optional.empty());
+  }
+
+  static RunFacts facts(Optional<SheetTable> earlierLog) {
+    return new RunFacts(
+        "0.1.0",
+        List.of(
+            new RunFacts.InputFile("inventory.xlsx", "ab".repeat(32)),
+            new RunFacts.InputFile("temperatures.csv", "0f".repeat(32))),
+        List.of(
+            new Diagnostic(
+                Severity.WARNING,
+                "IN-104",
+                "inventory.xlsx, sheet Plants, G4",
+                "volume \"12 gal\"",
+                "litres from 0.02 to 3000",
+                "read as 45.4 L"),
+            new Diagnostic(
+                Severity.NOTE,
+                "IN-201",
+                "inventory.xlsx, sheet Places, row 3",
+                "no Sun given",
+                "",
+                "part sun taken")),
+        List.of("--season 2026"),
+        List.of("P-02 moves down 7 days later than in the last plan."),
+        earlierLog);
+  }
+
+  private static Place place(String name, PlaceKind kind, OptionalDouble floorM2) {
+    return new Place(
+        name,
+        kind,
+        floorM2,
+        Place.Sun.PART,
+        Place.Wind.SHELTERED,
+        kind == PlaceKind.GROUND ? Place.Cover.MULCH : Place.Cover.NONE,
+        kind == PlaceKind.GROUND ? 15 : 0,
+        kind == PlaceKind.COLD_STORE ? Light.DARK : Light.BRIGHT,
+        kind == PlaceKind.WARM_ROOM ? OptionalDouble.of(16) : OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        kind.defaultWarmerByK(),
+        kind.defaultLagHours(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        true,
+        "");
+  }
+
+  static List<WinterSummary> winters() {
+    return IntStream.range(2015, 2025).mapToObj(Fixtures::winter).toList();
+  }
+
+  private static WinterSummary winter(int year) {
+    int n = year - 2015;
+    Season season = new Season(year, false);
+    boolean mild = year == 2019;
+    LocalDate coldest = LocalDate.of(year, 12, 8).plusDays(5 * n);
+    return new WinterSummary(
+        season,
+        season.days() - (n == 3 ? 2 : 0),
+        n == 3 ? 2 : 0,
+        mild ? 0.4 : -5.25 - n,
+        coldest,
+        List.of(
+            new Frosts(
+                0,
+                mild ? Optional.empty() : Optional.of(LocalDate.of(year, 10, 20 + n)),
+                mild ? Optional.empty() : Optional.of(LocalDate.of(year + 1, 4, 28 - n)),
+                mild ? 0 : 31 + n),
+            new Frosts(-2.2, Optional.empty(), Optional.empty(), 12 + n),
+            new Frosts(-5, Optional.empty(), Optional.empty(), 3 + n),
+            new Frosts(-10, Optional.empty(), Optional.empty(), n / 5)),
+        4 + n,
+        1500 + 10 * n,
+        1400 - 10 * n,
+        70.4 + n,
+        9000);
+  }
+
+  private static List<PlaceForecast> forecasts(List<PlantPlan> plants) {
+    List<PlaceForecast> forecasts = new ArrayList<>();
+    for (Place place : PLACES) {
+      int n = forecasts.size();
+      forecasts.add(
+          new PlaceForecast(
+              place,
+              weeks(place, plants),
+              List.of(-12.5, -4.04, -2.2, -3.1, 2.3, 15.0).get(n),
+              new Season(2024, false),
+              LocalDate.of(2025, 1, 22),
+              List.of(61, 61, 70, 82, 151, 151).get(n)));
+    }
+    return forecasts;
+  }
+
+  private static List<Week> weeks(Place place, List<PlantPlan> plants) {
+    List<Week> weeks = new ArrayList<>();
+    for (LocalDate start = LocalDate.of(2026, 6, 29);
+        start.isBefore(SEASON.endExclusive());
+        start = start.plusWeeks(1)) {
+      DateSpan week = new DateSpan(start, start.plusWeeks(1));
+      List<PlantPlan> there = plants.stream().filter(p -> stands(p, place, week)).toList();
+      weeks.add(
+          new Week(
+              start,
+              there.stream().mapToInt(p -> p.plant().count()).sum(),
+              there.stream().mapToDouble(p -> p.plant().floorM2()).sum(),
+              there.stream().map(p -> p.plant().id()).toList()));
+    }
+    return weeks;
+  }
+
+  private static boolean stands(PlantPlan p, Place place, DateSpan week) {
+    for (Stay stay : p.stays()) {
+      if (stay.place().equals(place)
+          && stay.fromInclusive().isBefore(week.toExclusive())
+          && week.fromInclusive().isBefore(stay.toExclusive())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static List<Task> tasks() {
+    List<Task> tasks = new ArrayList<>();
+    for (Task.Kind kind : Task.Kind.values()) {
+      LocalDate from = LocalDate.of(2026, 10, 17).plusDays(14L * tasks.size());
+      OptionalDouble amount =
+          switch (kind) {
+            case MULCH_ON, MULCH_OFF -> OptionalDouble.of(180);
+            case THAW_OUT -> OptionalDouble.of(23);
+            case FLEECE_READY -> OptionalDouble.of(7);
+            case TWO_PERSON_LIFT -> OptionalDouble.of(61.4);
+            default -> OptionalDouble.empty();
+          };
+      boolean anywhere = kind == Task.Kind.CLEAN_UP || kind == Task.Kind.TWO_PERSON_LIFT;
+      boolean some = kind == Task.Kind.KEEP_DRY || kind == Task.Kind.TWO_PERSON_LIFT;
+      tasks.add(
+          new Task(
+              kind,
+              from,
+              kind == Task.Kind.WATER_STORE ? from.plusDays(70) : from,
+              anywhere ? "" : kind.name().startsWith("MULCH") ? BED.name() : SHED.name(),
+              some ? List.of("P-08", "P-12") : List.of(),
+              amount));
+    }
+    return tasks;
+  }
+
+  private static TraceTable traces() {
+    Season winter = new Season(2024, false);
+    List<TraceTable.Day> days = new ArrayList<>();
+    for (LocalDate day = winter.coreStart();
+        day.isBefore(winter.coreEndExclusive());
+        day = day.plusDays(1)) {
+      int n = winter.index(day);
+      double season = -8 * Math.sin(Math.PI * (n - 90) / 210);
+      double spell = 4 * Math.sin(n / 4.0) + 2 * Math.sin(n / 11.0);
+      double min = 5 + season + spell;
+      days.add(
+          new TraceTable.Day(
+              day,
+              min,
+              min + 6,
+              List.of(min + 0.5, Math.max(min, -0.3 + 0.3 * min), 4 + 0.6 * season, 6 + season)));
+    }
+    List<String> places = List.of(BENCH.name(), BED.name(), SHED.name(), GLASS.name());
+    return new TraceTable(winter, 5, places, days);
+  }
+
+  private static List<Diagnostic> notes() {
+    return List.of(
+        new Diagnostic(
+            Severity.WARNING,
+            "PL-301",
+            "winter 2014/15",
+            "only 120 of 212 core days on file",
+            "at least 200",
+            "the winter was left out"));
+  }
+
+  static List<SheetTable> inventorySheets() {
+    SheetTable plants =
+        new SheetTable(
+            "Plants",
+            List.of("Id", "Label", "Species", "Home", "Volume L", "Last root work", "Shelf mark"),
+            List.of(
+                List.of("P-01", "", "Larix decidua", "Bench", 8.0, LocalDate.of(2025, 3, 1), "x"),
+                List.of("P-02", "=Old pine", "Pinus thunbergii", "Bench", 12.5, "", true)));
+    SheetTable places =
+        new SheetTable("Places", List.of("Place", "Kind"), List.of(List.of("Bench", "bench")));
+    SheetTable species = new SheetTable("Species", List.of("Taxon", "Root limit"), List.of());
+    SheetTable settings =
+        new SheetTable(
+            "Settings", List.of("Setting", "Value"), List.of(List.of("Site", "Rooks & Elms")));
+    return List.of(plants, places, species, settings);
+  }
+}

@@ -1,0 +1,55 @@
+package org.hibernacle.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class PaletteTest {
+  /** Relative luminance of WCAG 2.1. */
+  private static double luminance(int rgb) {
+    return 0.2126 * linear(rgb >> 16) + 0.7152 * linear(rgb >> 8) + 0.0722 * linear(rgb);
+  }
+
+  private static double linear(int channel) {
+    double s = (channel & 0xFF) / 255.0;
+    return s <= 0.03928 ? s / 12.92 : Math.pow((s + 0.055) / 1.055, 2.4);
+  }
+
+  private static double contrast(int a, int b) {
+    double light = Math.max(luminance(a), luminance(b));
+    double dark = Math.min(luminance(a), luminance(b));
+    return (light + 0.05) / (dark + 0.05);
+  }
+
+  @Test
+  void contrastIsThatOfTheGuideline() {
+    // WCAG 2.1: black on white is 21 : 1; #777777 on white is 4.48 : 1 (G18, just too weak).
+    assertEquals(21, contrast(0x000000, 0xFFFFFF), 1e-9);
+    assertEquals(4.48, contrast(0x777777, 0xFFFFFF), 0.005);
+  }
+
+  @ParameterizedTest
+  @EnumSource(StyleRole.class)
+  void lettersStandOutFromTheirFill(StyleRole role) {
+    Palette.Look look = Palette.look(role);
+    double contrast = contrast(look.fill(), look.ink());
+    assertTrue(contrast >= 4.5, role + " has only " + contrast);
+  }
+
+  @ParameterizedTest
+  @EnumSource(StyleRole.class)
+  void fillsArePaleEnoughForAMonochromePrinter(StyleRole role) {
+    assertTrue(luminance(Palette.look(role).fill()) > 0.7, role.toString());
+  }
+
+  @Test
+  void chartLinesStandOutFromPaper() {
+    for (int line = 0; line < 8; line++) {
+      double contrast = contrast(Palette.stroke(line).colour(), Palette.PAPER);
+      assertTrue(contrast >= 4.5, line + " has only " + contrast);
+    }
+  }
+}

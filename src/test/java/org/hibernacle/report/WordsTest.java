@@ -1,0 +1,174 @@
+package org.hibernacle.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import java.text.MessageFormat;
+import java.time.LocalDate;
+import java.util.Enumeration;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.ResourceBundle;
+import java.util.Set;
+import java.util.TreeSet;
+import org.hibernacle.model.Diagnostic;
+import org.hibernacle.model.Settings;
+import org.hibernacle.planning.Rule;
+import org.hibernacle.planning.SeasonPlan;
+import org.hibernacle.planning.Task;
+import org.junit.jupiter.api.Test;
+
+class WordsTest {
+  private static final ResourceBundle ENGLISH = ResourceBundle.getBundle(Words.BUNDLE, Locale.ROOT);
+
+  /** Takes down which keys were asked for. */
+  private static final class Recorder extends ResourceBundle {
+    private final Set<String> asked = new TreeSet<>();
+
+    @Override
+    protected Object handleGetObject(String key) {
+      asked.add(key);
+      return ENGLISH.getString(key);
+    }
+
+    @Override
+    public boolean containsKey(String key) {
+      return ENGLISH.containsKey(key);
+    }
+
+    @Override
+    public Enumeration<String> getKeys() {
+      return ENGLISH.getKeys();
+    }
+  }
+
+  @Test
+  void everyKeyIsUsedAndNoneIsMissing() {
+    Recorder recorder = new Recorder();
+    Words words = new Words(Locale.UK, recorder);
+    SeasonPlan plan = Fixtures.plan();
+    ReportAuthor.write(plan, Fixtures.facts(), words);
+    ReportAuthor.write(with(plan, 0, 1), Fixtures.facts(), words);
+    ReportAuthor.write(with(plan, 5, 7), Fixtures.facts(), words);
+    Material material = Material.of(plan, Fixtures.facts(), words);
+    assertEquals("a, b and 2 more", material.ids(List.of("a", "b", "c", "d"), 2));
+    for (Rule rule : Rule.values()) {
+      words.of("advice", rule);
+    }
+    for (Task.Kind kind : Task.Kind.values()) {
+      words.of("task", kind);
+      words.of("task.short", kind);
+    }
+    for (Diagnostic.Severity severity : Diagnostic.Severity.values()) {
+      words.of("severity", severity);
+    }
+    assertEquals("d MMM", new Display(words).axisPattern());
+    // Words of the writers have tests of their own.
+    Set<String> unused = new TreeSet<>(ENGLISH.keySet());
+    unused.removeAll(recorder.asked);
+    unused.removeIf(key -> key.startsWith("workbook.") || key.startsWith("paper."));
+    assertEquals(Set.of(), unused);
+  }
+
+  /** A plan with some of the plants only, at a site without a name. */
+  private static SeasonPlan with(SeasonPlan plan, int from, int to) {
+    Settings s = plan.inventory().settings();
+    Settings nameless =
+        new Settings(
+            "",
+            s.siteColderByK(),
+            s.latitudeDeg(),
+            s.longitudeDeg(),
+            s.zone(),
+            s.units(),
+            s.safetyMarginK(),
+            s.acceptedRiskOfTen(),
+            s.movingDays(),
+            s.away(),
+            s.plantsPerMovingDay(),
+            s.minutesPerMovingDay(),
+            s.paper(),
+            s.firstDayOfWeek(),
+            s.language());
+    SeasonPlan other = Fixtures.plan(nameless);
+    return new SeasonPlan(
+        other.season(),
+        other.inventory(),
+        other.winters(),
+        other.plants().subList(from, to),
+        other.places().subList(0, 1),
+        List.of(),
+        other.traces(),
+        List.of());
+  }
+
+  @Test
+  void everyTextIsAPatternWithItsApostrophesDoubled() {
+    for (String key : ENGLISH.keySet()) {
+      String text = ENGLISH.getString(key);
+      assertFalse(text.isBlank(), key);
+      assertFalse(text.replace("''", "").contains("'"), key + " has a single apostrophe: " + text);
+      new MessageFormat(text, Locale.UK);
+    }
+  }
+
+  @Test
+  void aTranslationIsOneMoreFileAndTakesTheRestFromEnglish() {
+    // words_eo.properties among the test resources holds a few keys only.
+    Words words = Words.of(Locale.forLanguageTag("eo"));
+    assertEquals("Planto", words.text("column.name"));
+    assertEquals("Species", words.text("column.species"));
+  }
+
+  @Test
+  void theMachinesLanguagePlaysNoPart() {
+    Locale before = Locale.getDefault();
+    try {
+      Locale.setDefault(Locale.forLanguageTag("eo"));
+      assertEquals("Name", Words.of(Locale.ENGLISH).text("column.name"));
+      Locale.setDefault(Locale.forLanguageTag("tr"));
+      assertEquals("stays in", Words.of(Locale.UK).text("status.stays-in"));
+      assertEquals("-6.1", new Display(Words.of(Locale.UK)).number(-6.1, 1));
+    } finally {
+      Locale.setDefault(before);
+    }
+  }
+
+  @Test
+  void roundsHalfUpAndNeverPrintsMinusZero() {
+    Display display = new Display(Words.of(Locale.UK));
+    assertEquals("0.0", display.number(-0.04, 1));
+    assertEquals("-0.1", display.number(-0.06, 1));
+    assertEquals("2.3", display.number(2.25, 1));
+    assertEquals("24", display.number(23.5, 0));
+    assertEquals("-6,1", new Display(Words.of(Locale.GERMANY)).number(-6.1, 1));
+  }
+
+  @Test
+  void datesFollowTheLanguage() {
+    LocalDate day = LocalDate.of(2026, 11, 14);
+    Display british = new Display(Words.of(Locale.UK));
+    assertEquals("Sat 14 Nov", british.day(day));
+    assertEquals("Saturday 14 November 2026", british.longDay(day));
+    assertEquals("14 Nov 2026", british.pastDay(day));
+    assertEquals("Sat Nov 14", new Display(Words.of(Locale.US)).day(day));
+    assertEquals("14 Nov 2026", british.text(new Cell.Day(day, true)));
+  }
+
+  @Test
+  void unitsFollowTheirDefinitions() {
+    // 1 gal = 3.785411784 L, 1 lb = 0.45359237 kg, 1 ft = 0.3048 m exactly: NIST SP 811, App. B.8.
+    Measures us = new Measures(new Display(Words.of(Locale.US)), Settings.Units.US);
+    assertEquals("-40.0 °F", us.temperature(-40));
+    assertEquals("32.0 °F", us.temperature(0));
+    assertEquals("3.6 °F", us.difference(2));
+    assertEquals("51 lb", us.mass(23));
+    assertEquals("10.8 sq ft", us.area(1));
+    assertEquals(new Cell.Quantity(1, "gal", 0), us.volumeWithUnit(3.785411784));
+    Measures metric = new Measures(new Display(Words.of(Locale.UK)), Settings.Units.METRIC);
+    assertEquals("-6.1 °C", metric.temperature(-6.1));
+    assertEquals("2.0 K", metric.difference(2));
+    assertEquals(Optional.of("23 kg"), Optional.of(metric.mass(23)));
+  }
+}

@@ -1,0 +1,257 @@
+package org.hibernacle.report.xlsx;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TimeZone;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.apache.poi.ss.usermodel.DataFormatter;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.dhatim.fastexcel.reader.ReadableWorkbook;
+import org.dhatim.fastexcel.reader.Sheet;
+import org.hibernacle.model.Settings;
+import org.hibernacle.model.SheetTable;
+import org.hibernacle.report.Cell;
+import org.hibernacle.report.Display;
+import org.hibernacle.report.Fixtures;
+import org.hibernacle.report.ReportAuthor;
+import org.hibernacle.report.SeasonReport;
+import org.hibernacle.report.Section;
+import org.hibernacle.report.Section.Medium;
+import org.hibernacle.report.Words;
+import org.junit.jupiter.api.Test;
+
+class WorkbookWriterTest {
+  /** A dump to be read in reviews; rewritten by {@code -Dgolden.update}. */
+  private static final Path GOLDEN = Path.of("src/test/resources/golden/season-plan.xlsx.txt");
+
+  private static final SeasonReport REPORT = report(Settings.Units.METRIC, Locale.UK);
+
+  private static SeasonReport report(Settings.Units units, Locale language) {
+    return ReportAuthor.write(
+        Fixtures.plan(Fixtures.settings(units, language)), Fixtures.facts(), Words.of(language));
+  }
+
+  private static byte[] write(SeasonReport report) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    WorkbookWriter.write(report, out);
+    return out.toByteArray();
+  }
+
+  private static XSSFWorkbook open(byte[] bytes) throws IOException {
+    return new XSSFWorkbook(new ByteArrayInputStream(bytes));
+  }
+
+  @Test
+  void holdsWhatTheGoldenDumpSays() throws IOException {
+    List<String> dump = WorkbookDump.of(write(REPORT));
+    if (Boolean.getBoolean("golden.update")) {
+      Files.createDirectories(GOLDEN.getParent());
+      Files.write(GOLDEN, dump);
+    }
+    assertEquals(String.join("\n", Files.readAllLines(GOLDEN)), String.join("\n", dump));
+  }
+
+  @Test
+  void writesEqualBytesWhateverTheMachinesLanguageAndTimeZone() throws IOException {
+    Locale locale = Locale.getDefault();
+    TimeZone zone = TimeZone.getDefault();
+    byte[] expected = write(REPORT);
+    try {
+      for (String language : List.of("en", "de", "tr")) {
+        String place = language.equals("de") ? "UTC" : "Asia/Tokyo";
+        Locale.setDefault(Locale.forLanguageTag(language));
+        TimeZone.setDefault(TimeZone.getTimeZone(place));
+        SeasonReport again = report(Settings.Units.METRIC, Locale.UK);
+        assertEquals(REPORT, again, language + " " + place);
+        assertArrayEquals(expected, write(again), language + " " + place);
+      }
+    } finally {
+      Locale.setDefault(locale);
+      TimeZone.setDefault(zone);
+    }
+  }
+
+  @Test
+  void everyCellOfTheReportIsReadBackAsItIsDisplayed() throws IOException {
+    for (Locale language : List.of(Locale.UK, Locale.GERMANY)) {
+      SeasonReport report = report(Settings.Units.METRIC, language);
+      Display display = new Display(Words.of(language));
+      DataFormatter formatter = new DataFormatter(language);
+      formatter.setUseCachedValuesForFormulaCells(true);
+      try (XSSFWorkbook workbook = open(write(report))) {
+        for (Section section : report.sections()) {
+          XSSFSheet sheet = workbook.getSheet(section.title());
+          for (int r = 0; r < section.rows().size(); r++) {
+            Row row = sheet.getRow(r + 1);
+            for (int c = 0; c < section.columns().size(); c++) {
+              Cell cell = section.rows().get(r).cells().get(c);
+              assertEquals(
+                  display.text(cell),
+                  formatter.formatCellValue(row.getCell(c)),
+                  section.title() + " " + row.getCell(c).getAddress());
+            }
+          }
+        }
+      }
+    }
+  }
+
+  @Test
+  void aSecondReaderFindsHeadingsInTheFirstRowAndRealDatesAndNumbersBelow() throws IOException {
+    try (ReadableWorkbook workbook =
+        new ReadableWorkbook(new ByteArrayInputStream(write(REPORT)))) {
+      Sheet plan = workbook.findSheet("Season plan").orElseThrow();
+      List<org.dhatim.fastexcel.reader.Row> rows = plan.read();
+      assertEquals(REPORT.section("season-plan").rows().size() + 1, rows.size());
+      List<String> headings =
+          Stream.iterate(0, c -> c < rows.get(0).getCellCount(), c -> c + 1)
+              .map(c -> rows.get(0).getCellText(c))
+              .toList();
+      assertTrue(
+          headings.containsAll(
+              List.of("Id", "Species", "Place", "Move-down", "Move-in", "Return-to-bench")),
+          headings.toString());
+      org.dhatim.fastexcel.reader.Row pine =
+          rows.stream().filter(r -> r.getCellText(0).equals("P-02")).findFirst().orElseThrow();
+      assertEquals(
+          LocalDateTime.of(2026, 11, 14, 0, 0),
+          pine.getCellAsDate(headings.indexOf("Move-down")).orElseThrow());
+      assertTrue(pine.getCellAsDate(headings.indexOf("Move-in")).isEmpty());
+      assertEquals(
+          BigDecimal.valueOf(2.25),
+          pine.getCellAsNumber(headings.indexOf("Smallest margin (K)")).orElseThrow());
+      assertEquals("=Old pine", pine.getCellText(headings.indexOf("Name")));
+      Sheet plants = workbook.findSheet("Plants").orElseThrow();
+      assertEquals("Shelf mark", plants.read().get(0).getCellText(6));
+    }
+  }
+
+  @Test
+  void carriesTheInventorySheetsUnderTheirOwnNames() throws IOException {
+    try (XSSFWorkbook workbook = open(write(REPORT))) {
+      for (SheetTable table : REPORT.carried()) {
+        XSSFSheet sheet = workbook.getSheet(table.name());
+        for (int c = 0; c < table.headings().size(); c++) {
+          assertEquals(table.headings().get(c), sheet.getRow(0).getCell(c).getStringCellValue());
+        }
+        assertEquals(table.rows().size(), sheet.getLastRowNum());
+      }
+      XSSFSheet plants = workbook.getSheet("Plants");
+      assertEquals(
+          LocalDateTime.of(2025, 3, 1, 0, 0),
+          plants.getRow(1).getCell(5).getLocalDateTimeCellValue());
+      assertEquals("=Old pine", plants.getRow(2).getCell(1).getStringCellValue());
+      assertTrue(plants.getRow(2).getCell(6).getBooleanCellValue());
+      assertEquals("1", workbook.getName(WorkbookWriter.FORMAT_NAME).getRefersToFormula());
+    }
+  }
+
+  @Test
+  void numbersASheetThatHasTheNameOfAnother() {
+    SheetNames names = new SheetNames(Words.of(Locale.UK));
+    assertEquals("Notes", names.unique("Notes"));
+    assertEquals("notes (2)", names.unique("notes"));
+    assertEquals("Notes (3)", names.unique("Notes"));
+    assertEquals("North bed", names.unique("North/bed"));
+    String longest = names.unique("x".repeat(40));
+    assertEquals("x".repeat(31), longest);
+    assertEquals("x".repeat(27) + " (2)", names.unique("x".repeat(40)));
+  }
+
+  @Test
+  void offersTheOutcomesFromAHiddenSheet() throws IOException {
+    try (XSSFWorkbook workbook = open(write(REPORT))) {
+      String cells = workbook.getName("list_outcome").getRefersToFormula();
+      assertEquals("Lists!$A$1:$A$5", cells);
+      assertTrue(workbook.isSheetHidden(workbook.getSheetIndex("Lists")));
+      List<String> formulas =
+          workbook.getSheet("Log").getDataValidations().stream()
+              .map(v -> v.getValidationConstraint().getFormula1())
+              .toList();
+      assertTrue(formulas.contains("list_outcome"), formulas.toString());
+      assertEquals(6, formulas.size());
+    }
+  }
+
+  @Test
+  void writesOnlySectionsOfItsMedium() throws IOException {
+    try (XSSFWorkbook workbook = open(write(REPORT))) {
+      Set<String> expected = new TreeSet<>();
+      REPORT.sections().stream()
+          .filter(s -> s.media().contains(Medium.WORKBOOK))
+          .forEach(s -> expected.add(s.title()));
+      REPORT.carried().forEach(t -> expected.add(t.name()));
+      expected.addAll(List.of("Overview", "Lists"));
+      Set<String> found = new TreeSet<>();
+      workbook.sheetIterator().forEachRemaining(sheet -> found.add(sheet.getSheetName()));
+      assertEquals(expected, found);
+      assertEquals("Overview", workbook.getSheetName(0));
+      assertEquals("Season plan", workbook.getSheetName(1));
+    }
+  }
+
+  @Test
+  void countsTheLinesOfWrappedWords() {
+    assertEquals(1, Paragraphs.lines("", 10));
+    assertEquals(1, Paragraphs.lines("ten chars.", 10));
+    assertEquals(2, Paragraphs.lines("ten chars. x", 10));
+    assertEquals(3, Paragraphs.lines("a\nb\nc", 10));
+    assertEquals(3, Paragraphs.lines("x".repeat(25), 10));
+  }
+
+  @Test
+  void cutsATextThatNoCellHolds() throws IOException {
+    String tooLong = "word ".repeat(8000);
+    Section section = REPORT.section("notes");
+    Section.Row row = section.rows().get(0);
+    List<Cell> cells =
+        List.of(row.cells().get(0), row.cells().get(1), new Cell.Text(tooLong), new Cell.Gap(""));
+    Section longer =
+        new Section(
+            section.id(),
+            section.title(),
+            section.media(),
+            section.intro(),
+            section.columns(),
+            List.of(new Section.Row(row.role(), cells)));
+    SeasonReport report =
+        new SeasonReport(
+            REPORT.title(),
+            REPORT.subtitle(),
+            REPORT.overview(),
+            List.of(longer),
+            REPORT.months(),
+            REPORT.legend(),
+            REPORT.chart(),
+            List.of(),
+            REPORT.cautions(),
+            REPORT.pageFooter(),
+            REPORT.digest(),
+            true,
+            REPORT.weekStart(),
+            REPORT.language());
+    try (XSSFWorkbook workbook = open(write(report))) {
+      String text = workbook.getSheet("Notes").getRow(1).getCell(2).getStringCellValue();
+      // 32,767: length of a cell's text in the file format's limits.
+      assertEquals(32_767, text.length());
+      assertTrue(text.endsWith("(cut)"));
+      assertFalse(workbook.isSheetHidden(0));
+    }
+  }
+}
