@@ -4,7 +4,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
-import java.util.stream.Stream;
 import org.hibernacle.report.SeasonReport;
 import org.hibernacle.report.Section;
 
@@ -49,16 +48,23 @@ public final class CalendarPdf {
   private static int layOut(SeasonReport report, Typefaces type, OutputStream out, int pages) {
     Labels labels = new Labels(report.language());
     Pages paper = new Pages(report, type, labels, out, pages);
-    SectionTable tables = new SectionTable(paper, type, report.language());
+    CellBoxes boxes = new CellBoxes(type, report.language());
     new Overview(paper, type, labels).add(report);
-    forPaper(report).filter(s -> s.id().equals(PLANTS)).forEach(tables::add);
+    for (Section section : forPaper(report, true)) {
+      new SectionTable(paper, type, boxes, section).add();
+    }
     new MonthPages(paper, type, labels, report).add();
-    forPaper(report).filter(s -> !s.id().equals(PLANTS)).forEach(tables::add);
+    for (Section section : forPaper(report, false)) {
+      new SectionTable(paper, type, boxes, section).add();
+    }
     new Cautions(paper, type, labels).add(report.cautions());
     return paper.close();
   }
 
-  private static Stream<Section> forPaper(SeasonReport report) {
-    return report.sections().stream().filter(s -> s.media().contains(Section.Medium.PDF));
+  private static List<Section> forPaper(SeasonReport report, boolean plants) {
+    return report.sections().stream()
+        .filter(s -> s.media().contains(Section.Medium.PDF))
+        .filter(s -> s.id().equals(PLANTS) == plants)
+        .toList();
   }
 }

@@ -6,6 +6,8 @@ import org.hibernacle.report.StyleRole;
 
 /** The last words: what may hurt people. */
 final class Cautions {
+  private static final float GAP_ABOVE = 16;
+
   private final Pages pages;
   private final Typefaces type;
   private final Labels labels;
@@ -35,7 +37,10 @@ final class Cautions {
     String title = labels.of("cautions");
     PdfPTable heading = pages.heading(title, Style.HEADING);
     // All on one page where they fit on one.
-    pages.room(false, heading.getTotalHeight() + table.getTotalHeight());
+    pages.room(false, GAP_ABOVE + heading.getTotalHeight() + table.getTotalHeight());
+    if (!pages.atTop()) {
+      pages.addGap(GAP_ABOVE);
+    }
     pages.bookmark(pages.root(), title);
     pages.add(heading);
     pages.add(table);

@@ -6,100 +6,87 @@ import com.lowagie.text.pdf.PdfPTable;
 import java.util.List;
 import org.hibernacle.report.MonthPage;
 
-/**
- * What stands in one day's box of the calendar. Lines of one kind that follow each other share a
- * coloured field that begins with the mark in words.
- */
+/** What stands in one day's box of the calendar: its number and what there is to do. */
 final class DayBox {
   /** Between the box's edge and what stands in it, in points. */
   static final float INSET = 3;
 
-  private static final float BETWEEN = 3;
+  /** A box from this width on has its number beside the lines, a narrower one above, in points. */
+  private static final float WIDE = 150;
+
+  private static final float NUMBER_WIDTH = 27;
+  private static final Style BUSY_NUMBER = Style.STRONG.at(16);
+  private static final Style IDLE_NUMBER = Style.BODY.at(12).in(Style.SUBTLE.color());
 
   private final Typefaces type;
   private final Labels labels;
+  private final MarkedLines fields;
   private final float sizePt;
 
   DayBox(Typefaces type, Labels labels, float sizePt) {
     this.type = type;
     this.labels = labels;
     this.sizePt = sizePt;
+    fields = new MarkedLines(type, sizePt);
+  }
+
+  float sizePt() {
+    return sizePt;
   }
 
   /**
    * The content of a day's box.
    *
    * @param shown how many of the lines; the rest is counted in words
-   * @param width of the box without its inset
+   * @param width of the box without its inset, in points
    */
   PdfPTable of(int day, List<MonthPage.Line> lines, int shown, float width) {
+    PdfPCell number =
+        Cells.of(type.phrase(Integer.toString(day), lines.isEmpty() ? IDLE_NUMBER : BUSY_NUMBER));
+    PdfPTable table;
+    if (width < WIDE) {
+      table = new PdfPTable(1);
+      table.addCell(number);
+      table.addCell(Cells.gap(lines.isEmpty() ? 0.1f : 2));
+      table.addCell(Cells.of(content(lines, shown, width)));
+    } else {
+      table = new PdfPTable(new float[] {NUMBER_WIDTH, width - NUMBER_WIDTH});
+      table.addCell(number);
+      table.addCell(Cells.of(content(lines, shown, width - NUMBER_WIDTH)));
+    }
+    table.setTotalWidth(width);
+    return table;
+  }
+
+  private PdfPTable content(List<MonthPage.Line> lines, int shown, float width) {
     PdfPTable table = new PdfPTable(1);
     table.setTotalWidth(width);
-    table.addCell(dayNumber(day, !lines.isEmpty()));
-    addLines(table, lines.subList(0, shown));
+    fields.add(table, lines.subList(0, shown), width);
     if (shown < lines.size()) {
       Phrase more =
           type.phrase(labels.of("more", lines.size() - shown), Style.BODY.at(sizePt).asBold());
-      table.addCell(Cells.padded(Cells.of(more), 0, 2));
+      table.addCell(Cells.of(more));
     }
+    // The last row takes up what is left of the box; it must not be a coloured one.
+    table.addCell(Cells.gap(0.1f));
     return table;
   }
 
   /** Height of the whole box with all lines, in points. */
   float height(int day, List<MonthPage.Line> lines, float width) {
-    return of(day, lines, lines.size(), width).getTotalHeight() + 2 * INSET;
+    return height(day, lines, lines.size(), width);
   }
 
   /** How many lines can be shown in a box of that height. */
   int fitting(int day, List<MonthPage.Line> lines, float width, float height) {
     int shown = lines.size();
-    while (shown > 0 && of(day, lines, shown, width).getTotalHeight() + 2 * INSET > height) {
+    while (shown > 0 && height(day, lines, shown, width) > height) {
       shown--;
     }
     return shown;
   }
 
-  /** Adds the coloured fields of those lines to a table of one column. */
-  void addLines(PdfPTable table, List<MonthPage.Line> lines) {
-    int from = 0;
-    while (from < lines.size()) {
-      MonthPage.Line first = lines.get(from);
-      int to = from + 1;
-      while (to < lines.size() && alike(first, lines.get(to))) {
-        to++;
-      }
-      addField(table, lines.subList(from, to));
-      from = to;
-    }
-  }
-
-  private void addField(PdfPTable table, List<MonthPage.Line> lines) {
-    MonthPage.Line first = lines.get(0);
-    Look look = Looks.of(first.role());
-    Style mark = Style.BODY.at(sizePt).asBold().in(look.text());
-    Style text = Style.BODY.at(sizePt);
-    table.addCell(Cells.gap(BETWEEN));
-    if (lines.size() == 1) {
-      Phrase words = type.phrase(first.mark(), mark);
-      words.addAll(type.phrase(" " + first.text(), text));
-      table.addCell(Cells.dressed(Cells.padded(Cells.of(words), 4, 2), look));
-      return;
-    }
-    table.addCell(
-        Cells.dressed(Cells.padded(Cells.of(type.phrase(first.mark(), mark)), 4, 1.5f), look));
-    for (MonthPage.Line line : lines) {
-      PdfPCell cell = Cells.padded(Cells.of(type.phrase(line.text(), text)), 8, 1.5f);
-      cell.setPaddingRight(4);
-      table.addCell(Cells.dressed(cell, look));
-    }
-  }
-
-  private PdfPCell dayNumber(int day, boolean busy) {
-    Style style = busy ? Style.STRONG.at(15) : Style.BODY.at(12).in(Style.SUBTLE.color());
-    return Cells.of(type.phrase(Integer.toString(day), style));
-  }
-
-  private static boolean alike(MonthPage.Line one, MonthPage.Line other) {
-    return one.role() == other.role() && one.mark().equals(other.mark());
+  private float height(int day, List<MonthPage.Line> lines, int shown, float width) {
+    return of(day, lines, shown, width).getTotalHeight() + 2 * INSET;
   }
 }

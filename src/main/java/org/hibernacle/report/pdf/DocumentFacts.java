@@ -33,7 +33,6 @@ final class DocumentFacts {
   }
 
   void beforeOpen(Document document, PdfWriter writer) {
-    document.setDocumentLanguage(report.language().toLanguageTag());
     document.addTitle(report.title());
     document.addSubject(report.subtitle());
     document.addCreator(MAKER);
@@ -44,6 +43,7 @@ final class DocumentFacts {
   void afterOpen(PdfWriter writer) {
     // Put here and not through the document, which would answer with the clock.
     PdfDate when = new PdfDate(GregorianCalendar.from(firstDay().atStartOfDay(ZoneOffset.UTC)));
+    writer.getExtraCatalog().put(PdfName.LANG, new PdfString(report.language().toLanguageTag()));
     PdfDictionary info = writer.getInfo();
     info.put(PdfName.PRODUCER, new PdfString(MAKER));
     info.put(PdfName.CREATIONDATE, when);

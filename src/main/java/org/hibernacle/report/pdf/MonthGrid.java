@@ -34,8 +34,9 @@ final class MonthGrid {
     float[] columns = layout.columns();
     PdfPTable table = Cells.table(columns);
     table.setSplitRows(false);
+    TextStyle names = names(layout.first(), columns);
     for (int i = 0; i < columns.length; i++) {
-      table.addCell(heading(weekday(layout.first().plusDays(i), columns[i])));
+      table.addCell(heading(weekday(layout.first().plusDays(i), names)));
     }
     LocalDate date = layout.first();
     for (float height : layout.weeks()) {
@@ -71,10 +72,18 @@ final class MonthGrid {
     return Cells.padded(Cells.of(type.phrase(weekday, WEEKDAY)), DayBox.INSET, 3);
   }
 
-  private String weekday(LocalDate date, float width) {
-    String full = date.getDayOfWeek().getDisplayName(TextStyle.FULL_STANDALONE, language);
-    return type.width(full, WEEKDAY) + 2 * DayBox.INSET <= width
-        ? full
-        : date.getDayOfWeek().getDisplayName(TextStyle.SHORT_STANDALONE, language);
+  /** Whole names where all of them fit, else short ones. */
+  private TextStyle names(LocalDate first, float[] columns) {
+    for (int i = 0; i < columns.length; i++) {
+      String full = weekday(first.plusDays(i), TextStyle.FULL_STANDALONE);
+      if (type.width(full, WEEKDAY) + 2 * DayBox.INSET > columns[i]) {
+        return TextStyle.SHORT_STANDALONE;
+      }
+    }
+    return TextStyle.FULL_STANDALONE;
+  }
+
+  private String weekday(LocalDate date, TextStyle style) {
+    return date.getDayOfWeek().getDisplayName(style, language);
   }
 }

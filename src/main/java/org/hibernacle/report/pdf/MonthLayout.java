@@ -16,11 +16,11 @@ import org.hibernacle.report.MonthPage;
  */
 final class MonthLayout {
   /** Readable from an arm's length down to the least we print, in points. */
-  private static final float[] SIZES_PT = {12, 11, 10, 9};
+  private static final float[] SIZES_PT = {14, 12.5f, 11, 10, 9};
 
   private static final float IDLE_WIDTH = 60;
-  private static final float BUSY_WIDTH = 250;
-  private static final float IDLE_HEIGHT = 40;
+  private static final float BUSY_WIDTH = 320;
+  private static final float IDLE_HEIGHT = 26;
   private static final int DAYS = 7;
 
   private final LocalDate first;
@@ -115,6 +115,11 @@ final class MonthLayout {
 
   DayBox box() {
     return box;
+  }
+
+  /** Of the letters in the boxes, in points. */
+  float sizePt() {
+    return box.sizePt();
   }
 
   /** What there is to do on that day. */

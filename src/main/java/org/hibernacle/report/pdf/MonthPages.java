@@ -6,9 +6,9 @@ import com.lowagie.text.pdf.PdfOutline;
 import com.lowagie.text.pdf.PdfPCell;
 import com.lowagie.text.pdf.PdfPTable;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import org.hibernacle.report.Cell;
 import org.hibernacle.report.MonthPage;
 import org.hibernacle.report.SeasonReport;
 
@@ -100,31 +100,43 @@ final class MonthPages {
 
   /** The lines that found no room in the grid, by day, in columns over as many pages as needed. */
   private void addList(MonthPage month, MonthLayout layout) {
-    DayBox box = new DayBox(type, labels, LIST_SIZE_PT);
-    DateTimeFormatter day = DateTimeFormatter.ofPattern("EEEE d MMMM", report.language());
+    MarkedLines fields = new MarkedLines(type, LIST_SIZE_PT);
+    CellText words = new CellText(report.language());
     ColumnText column = new ColumnText(pages.writer().getDirectContent());
     for (LocalDate date : layout.overfull()) {
       List<MonthPage.Line> lines = layout.lines(date);
       PdfPTable table = Cells.table(1);
       table.setSpacingAfter(10);
       table.addCell(
-          Cells.of(type.phrase(labels.of("continued", day.format(date)), Style.STRONG.at(11))));
+          Cells.padded(
+              Cells.of(
+                  type.phrase(labels.of("continued", words.of(new Cell.Day(date))), Style.STRONG)),
+              0,
+              3));
       table.setHeaderRows(1);
-      box.addLines(table, lines.subList(layout.shown(date), lines.size()));
+      for (MonthPage.Line line : lines.subList(layout.shown(date), lines.size())) {
+        // One field each: a column may end anywhere, and the next one must name the kind again.
+        fields.add(table, List.of(line), listWidth());
+      }
       column.addElement(table);
     }
     boolean more = true;
     while (more) {
       pages.newPage(true);
       pages.add(pages.heading(labels.of("continued", month.title()), Style.HEADING));
+      pages.addGap(6);
       more = fill(column);
       pages.full();
     }
   }
 
+  private float listWidth() {
+    return (pages.width() - (LIST_COLUMNS - 1) * LIST_GUTTER) / LIST_COLUMNS;
+  }
+
   /** Fills the rest of the page, column by column; tells whether there is more. */
   private boolean fill(ColumnText column) {
-    float width = (pages.width() - (LIST_COLUMNS - 1) * LIST_GUTTER) / LIST_COLUMNS;
+    float width = listWidth();
     for (int i = 0; i < LIST_COLUMNS; i++) {
       float left = Pages.SIDE + i * (width + LIST_GUTTER);
       column.setSimpleColumn(

@@ -10,7 +10,12 @@ import org.hibernacle.report.StyleRole;
 
 /** The first page: what the season asks for, in short. */
 final class Overview {
-  private static final float CHART_HEIGHT = 190;
+  private static final float GAP = 14;
+  private static final float LOWEST_CHART = 150;
+  private static final float TALLEST_CHART = 280;
+
+  /** Title, axis and names of lines of the chart, in points. */
+  private static final float AROUND_CHART = 80;
 
   private final Pages pages;
   private final Typefaces type;
@@ -27,20 +32,25 @@ final class Overview {
     pages.add(title(report));
     pages.add(facts(report.overview()));
     if (TemperatureDrawing.worthDrawing(report.chart())) {
-      pages.addGap(14);
+      pages.addGap(GAP);
+      float legend = legend(report.legend()).getTotalHeight() + GAP;
+      float height = pages.spaceLeft() - legend - AROUND_CHART;
       pages.add(
           new TemperatureDrawing(report.chart(), type, report.language())
-              .table(pages.writer(), pages.width(), CHART_HEIGHT));
+              .table(
+                  pages.writer(),
+                  pages.width(),
+                  Math.max(LOWEST_CHART, Math.min(height, TALLEST_CHART))));
     }
     if (!report.legend().isEmpty()) {
-      pages.addGap(14);
+      pages.addGap(GAP);
       pages.add(legend(report.legend()));
     }
   }
 
   private PdfPTable title(SeasonReport report) {
     PdfPTable table = Cells.table(1);
-    PdfPCell title = Cells.padded(Cells.of(type.phrase(report.title(), Style.TITLE)), 0, 8);
+    PdfPCell title = Cells.padded(Cells.of(type.phrase(report.title(), Style.TITLE)), 0, 10);
     table.addCell(Cells.ruled(title, Rectangle.TOP, 4, Looks.of(StyleRole.TITLE).text()));
     PdfPCell subtitle = Cells.of(type.phrase(report.subtitle(), Style.SUBTITLE));
     subtitle.setPaddingBottom(14);
@@ -55,7 +65,7 @@ final class Overview {
       Look look = Looks.of(fact.role());
       boolean plain = fact.role() == StyleRole.PLAIN;
       PdfPCell label =
-          Cells.padded(Cells.of(type.phrase(fact.label(), Style.SUBTLE.at(9.5f))), 6, 3.5f);
+          Cells.padded(Cells.of(type.phrase(fact.label(), Style.SUBTLE.at(10))), 6, 3.5f);
       PdfPCell text =
           Cells.padded(
               Cells.of(
@@ -75,6 +85,7 @@ final class Overview {
 
   private PdfPTable legend(List<MonthPage.Line> marks) {
     PdfPTable table = Cells.table(3, 7);
+    table.setTotalWidth(pages.width());
     table.setSplitRows(false);
     PdfPCell heading =
         Cells.padded(Cells.of(type.phrase(labels.of("marks"), Style.COLUMN_HEADING.at(11))), 0, 4);

@@ -16,8 +16,8 @@ record Style(boolean bold, float sizePt, Color color) {
   static final Style HEADING = new Style(true, 16, Looks.of(StyleRole.HEADING).text());
   static final Style MONTH = new Style(true, 24, Looks.of(StyleRole.TITLE).text());
   static final Style COLUMN_HEADING = new Style(true, 9, Looks.of(StyleRole.HEADING).text());
-  static final Style BODY = new Style(false, 9.5f, Looks.INK);
-  static final Style STRONG = new Style(true, 10.5f, Looks.INK);
+  static final Style BODY = new Style(false, 10, Looks.INK);
+  static final Style STRONG = new Style(true, 11, Looks.INK);
   static final Style SUBTLE = new Style(false, 9, Looks.of(StyleRole.SUBTLE).text());
   static final Style FRAME = new Style(false, 8, Looks.of(StyleRole.SUBTLE).text());
 

@@ -51,7 +51,7 @@ final class TemperatureDrawing {
         Cells.padded(Cells.of(type.phrase(chart.title(), Style.COLUMN_HEADING.at(11))), 0, 2));
     table.addCell(Cells.padded(Cells.of(type.phrase(chart.axis(), TICK)), 0, 3));
     table.addCell(picture(draw(writer, width, height)));
-    table.addCell(Cells.of(names(writer, width)));
+    table.addCell(Cells.padded(Cells.of(names(writer, width)), 0, 5));
     return table;
   }
 

@@ -23,7 +23,8 @@ final class ReportFixture {
   static final Set<Medium> BOTH = Set.of(Medium.PDF, Medium.WORKBOOK);
   static final Set<Medium> WORKBOOK_ONLY = Set.of(Medium.WORKBOOK);
 
-  private static final DateTimeFormatter SHORT = DateTimeFormatter.ofPattern("d MMM", Locale.UK);
+  private static final DateTimeFormatter SHORT =
+      DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
   private static final String[][] KINDS = {
     {"Acer palmatum", "Maple"},
     {"Larix kaempferi", "Larch"},
@@ -61,7 +62,8 @@ final class ReportFixture {
   private ReportFixture() {}
 
   static SeasonReport season() {
-    return report(months(), "Winter of the invented garden", DayOfWeek.MONDAY, Locale.UK, false);
+    return report(
+        months(), "Winter of the invented garden", DayOfWeek.MONDAY, Locale.ENGLISH, false);
   }
 
   static SeasonReport report(
@@ -85,6 +87,24 @@ final class ReportFixture {
         letter,
         weekStart,
         language);
+  }
+
+  static SeasonReport withDigest(SeasonReport r, String digest) {
+    return new SeasonReport(
+        r.title(),
+        r.subtitle(),
+        r.overview(),
+        r.sections(),
+        r.months(),
+        r.legend(),
+        r.chart(),
+        r.carried(),
+        r.cautions(),
+        r.pageFooter(),
+        digest,
+        r.letterPaper(),
+        r.weekStart(),
+        r.language());
   }
 
   private static List<Moves> plants() {
@@ -175,7 +195,7 @@ final class ReportFixture {
     days.subMap(month.atDay(1), true, month.atEndOfMonth(), true)
         .forEach((date, lines) -> entries.add(new MonthPage.DayEntry(date, lines)));
     return new MonthPage(
-        month, month.format(DateTimeFormatter.ofPattern("MMMM yyyy", Locale.UK)), entries);
+        month, month.format(DateTimeFormatter.ofPattern("MMMM yyyy", Locale.ENGLISH)), entries);
   }
 
   static void put(
@@ -343,7 +363,7 @@ final class ReportFixture {
           new Section.Row(
               StyleRole.PLAIN,
               List.of(
-                  new Cell.Text(year + "/" + (year + 1) % 100),
+                  new Cell.Text(String.format(Locale.ROOT, "%d/%02d", year, (year + 1) % 100)),
                   new Cell.Quantity(-7.25 - year % 5, "\u00b0C", 1),
                   new Cell.Day(LocalDate.of(year + 1, 2, 4)),
                   new Cell.Quantity(1240 + 37 * (year % 4), "h", 0))));
