@@ -28,8 +28,8 @@ record CsvLayout(
     DATE("date"),
     TIME("time of day"),
     STATION("station"),
-    LOWEST("lowest temperature of the day"),
-    HIGHEST("highest temperature of the day"),
+    LOWEST("lowest of the day"),
+    HIGHEST("highest of the day"),
     READING("temperature");
 
     private final String words;

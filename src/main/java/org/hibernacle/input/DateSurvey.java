@@ -34,7 +34,7 @@ final class DateSurvey {
       problems.error(
           "IN-310",
           where,
-          firstCell.isEmpty() ? "no dates" : "the date \"" + firstCell + "\"",
+          firstCell.isEmpty() ? "no rows with a date" : "the date \"" + firstCell + "\"",
           "dates with a four-digit year such as 2025-01-14, 20250114, 14.01.2025 or 1/14/2025;"
               + " --date-format tells another way");
       return Optional.empty();

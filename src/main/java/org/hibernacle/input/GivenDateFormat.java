@@ -1,5 +1,6 @@
 package org.hibernacle.input;
 
+import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
@@ -19,7 +20,9 @@ import java.util.OptionalInt;
  */
 record GivenDateFormat(String shown, DateTimeFormatter formatter) implements DateRule {
 
-  /** Throws {@link IllegalArgumentException} for letters that mean nothing. */
+  private static final LocalDateTime EXAMPLE = LocalDateTime.of(2025, 1, 14, 6, 30);
+
+  /** Throws {@link IllegalArgumentException} for letters that do not make up a date. */
   static GivenDateFormat of(String letters) {
     // "y" counts years of an era and would ask for the era too; keepers mean the year.
     DateTimeFormatter formatter =
@@ -28,6 +31,11 @@ record GivenDateFormat(String shown, DateTimeFormatter formatter) implements Dat
             .appendPattern(letters.replace('y', 'u'))
             .toFormatter(Locale.ENGLISH)
             .withResolverStyle(ResolverStyle.STRICT);
+    try {
+      LocalDate.from(formatter.parse(formatter.format(EXAMPLE)));
+    } catch (DateTimeException e) {
+      throw new IllegalArgumentException("no date in " + letters, e);
+    }
     return new GivenDateFormat(letters, formatter);
   }
 

@@ -82,10 +82,10 @@ record RecognisedCsv(
   String describe() {
     StringBuilder words = new StringBuilder("layout ").append(columns.layout().name());
     for (Role role : columns.candidates().keySet()) {
-      words.append("; ").append(role).append(" in \"");
+      words.append(", ").append(role).append(" \"");
       words.append(columns.heading(role).written()).append('"');
       if (units.containsKey(role)) {
-        words.append(" (").append(units.get(role)).append(')');
+        words.append(" in ").append(units.get(role));
       }
     }
     String between =
@@ -94,7 +94,7 @@ record RecognisedCsv(
           case ';' -> "semicolon";
           default -> "comma";
         };
-    return words + "; cells parted by " + between + "; encoding " + text.charset().name();
+    return words + ", parted by " + between + ", encoding " + text.charset().name();
   }
 
   /** {@code temps.csv, line 7}. */

@@ -13,6 +13,7 @@ final class RowTally {
   private final Map<Role, Long> missing = new EnumMap<>(Role.class);
   private Optional<LocalDate> before = Optional.empty();
   private String firstBackwards = "";
+  private boolean zone;
   private long used;
   private long otherStations;
   private long repeated;
@@ -34,6 +35,11 @@ final class RowTally {
     before = Optional.of(day);
   }
 
+  /** A row whose time names a zone. */
+  void zone() {
+    zone = true;
+  }
+
   /** A row whose values are used, or were there before. */
   void used(LocalDate day, boolean again) {
     used++;
@@ -49,14 +55,22 @@ final class RowTally {
     if (csv.text().guessedEncoding()) {
       problems.note("IN-303", where, "text that is not UTF-8", "read as Windows-1252");
     }
-    String days = used == 0 ? "no row" : used + " rows from " + ends.first() + " to " + ends.last();
-    problems.note("IN-322", where, csv.describe() + "; dates as " + dates.shown(), "read " + days);
+    String days =
+        used == 0 ? "no row" : rows(used) + " from " + ends.first() + " to " + ends.last();
+    problems.note("IN-322", where, csv.describe() + ", dates " + dates.shown(), "read " + days);
+    if (zone) {
+      problems.note(
+          "IN-330",
+          where,
+          "times that name a zone",
+          "its clock is used as it stands, days begin at its midnight");
+    }
     missing.forEach(
         (role, count) ->
             problems.warning(
                 "IN-320",
                 where + ", \"" + csv.columns().heading(role).written() + "\"",
-                count + (count == 1 ? " cell" : " cells") + " without a reading",
+                rows(count) + " without a reading",
                 "a number in each row",
                 "taken as missing"));
     if (backwards > 0) {
@@ -67,10 +81,15 @@ final class RowTally {
           "rows were put in order");
     }
     if (repeated > 0) {
-      problems.note("IN-325", where, repeated + " rows that repeat earlier ones", "counted once");
+      problems.note(
+          "IN-325", where, rows(repeated) + " with the values of an earlier row", "counted once");
     }
     if (otherStations > 0) {
-      problems.note("IN-329", where, otherStations + " rows of other stations", "not used");
+      problems.note("IN-329", where, rows(otherStations) + " of other stations", "not used");
     }
+  }
+
+  private static String rows(long count) {
+    return count == 1 ? "1 row" : count + " rows";
   }
 }

@@ -80,6 +80,9 @@ final class TemperatureRows implements Predicate<CsvText.Row> {
 
   private void read(CsvText.Row row, Stamp stamp) {
     tally.row(stamp.day(), csv.where(row));
+    if (namesZone(row, Role.DATE) || namesZone(row, Role.TIME)) {
+      tally.zone();
+    }
     if (csv.columns().layout().daily()) {
       readDay(row, stamp.day());
     } else {
@@ -138,6 +141,10 @@ final class TemperatureRows implements Predicate<CsvText.Row> {
       return OptionalDouble.empty();
     }
     return OptionalDouble.of(airC);
+  }
+
+  private boolean namesZone(CsvText.Row row, Role role) {
+    return csv.columns().cell(role, row).map(TimeOfDay::namesZone).orElse(false);
   }
 
   private String cell(CsvText.Row row, Role role) {

@@ -12,7 +12,15 @@ final class TimeOfDay {
           "(\\d{1,2})(?::(\\d{2})(?::(\\d{2})(?:[.,]\\d+)?)?)?"
               + "\\s*(?:([ap])\\.?m\\.?)?\\s*(?:z|utc|[+-]\\d{2}:?\\d{2})?");
 
+  private static final Pattern ZONE =
+      Pattern.compile(".*:\\d{2}(?:[.,]\\d+)?\\s*(?:z|utc|[+-]\\d{2}:?\\d{2})");
+
   private TimeOfDay() {}
+
+  /** Whether a time, with or without a date before it, names its zone. */
+  static boolean namesZone(String text) {
+    return ZONE.matcher(text.toLowerCase(Locale.ROOT)).matches();
+  }
 
   /** Seconds since midnight, 0..86400; empty if the text is not a time. */
   static OptionalInt second(String text) {
