@@ -61,8 +61,16 @@ final class Choice<T> {
       ofNames(Wind.values()).also(Wind.OPEN, "windy", "exposed").also(Wind.SHELTERED, "still");
   static final Choice<Cover> COVER = ofNames(Cover.values());
   static final Choice<Light> LIGHT = ofNames(Light.values());
-  static final Choice<Units> UNITS = ofNames(Units.values());
-  static final Choice<Paper> PAPER = ofNames(Paper.values()).also(Paper.LETTER, "us letter");
+  static final Choice<Units> UNITS =
+      new Choice<Units>()
+          .word("metric", Units.METRIC)
+          .word("US", Units.US)
+          .also(Units.US, "US customary", "imperial");
+  static final Choice<Paper> PAPER =
+      new Choice<Paper>()
+          .word("A4", Paper.A4)
+          .word("Letter", Paper.LETTER)
+          .also(Paper.LETTER, "US Letter");
   static final Choice<Group> GROUP = ofNames(Group.values());
   static final Choice<Foliage> EVERGREEN =
       new Choice<Foliage>()

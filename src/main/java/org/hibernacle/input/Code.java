@@ -43,6 +43,7 @@ final class Code {
   static final String COVER_CONTRADICTS = "IN-142";
 
   static final String UNKNOWN_SETTING = "IN-150";
+  static final String NO_LATITUDE = "IN-152";
   static final String BAD_SETTING = "IN-151";
 
   static final String UNKNOWN_SPECIES = "IN-201";

@@ -21,7 +21,7 @@ final class DayLists {
   /** Weekdays such as {@code Sat, Sun}; also {@code weekend}, {@code weekdays}, {@code any}. */
   static Optional<Set<DayOfWeek>> weekdays(String text) {
     EnumSet<DayOfWeek> days = EnumSet.noneOf(DayOfWeek.class);
-    for (String word : BETWEEN_DAYS.split(text.strip())) {
+    for (String word : BETWEEN_DAYS.split(text.strip(), -1)) {
       switch (Words.key(word)) {
         case "any", "all", "every", "daily" -> days.addAll(EnumSet.allOf(DayOfWeek.class));
         case "weekend", "weekends" -> days.addAll(EnumSet.of(DayOfWeek.SATURDAY, DayOfWeek.SUNDAY));
@@ -46,7 +46,7 @@ final class DayLists {
    */
   static Optional<List<DateSpan>> spans(String text) {
     List<DateSpan> spans = new ArrayList<>();
-    for (String part : BETWEEN_SPANS.split(text)) {
+    for (String part : BETWEEN_SPANS.split(text, -1)) {
       if (!part.isBlank()) {
         Optional<DateSpan> span = span(part.strip());
         if (span.isEmpty()) {
@@ -59,7 +59,7 @@ final class DayLists {
   }
 
   private static Optional<DateSpan> span(String text) {
-    String[] ends = FROM_TO.split(text);
+    String[] ends = FROM_TO.split(text, -1);
     Optional<LocalDate> first = Row.isoDate(ends[0]);
     Optional<LocalDate> last = Row.isoDate(ends[ends.length - 1]);
     if (ends.length > 2 || first.isEmpty() || last.isEmpty() || last.get().isBefore(first.get())) {

@@ -1,7 +1,13 @@
 package org.hibernacle.input;
 
+import static org.hibernacle.input.Column.DEPTH_OF_POT;
+import static org.hibernacle.input.Column.LENGTH_OF_POT;
+import static org.hibernacle.input.Column.POT_MATERIAL;
+import static org.hibernacle.input.Column.POT_SHAPE;
+import static org.hibernacle.input.Column.VOLUME_OF_POT;
+import static org.hibernacle.input.Column.WIDTH_OF_POT;
+
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.hibernacle.model.Container;
 import org.hibernacle.model.Container.Material;
 import org.hibernacle.model.Container.Shape;
@@ -30,166 +36,155 @@ final class PotSize {
   private static final double SMALLEST_L = 0.02;
   private static final double LARGEST_L = 3000;
 
-  private PotSize() {}
+  private final Row row;
+  private final Shape shape;
+  private final Material material;
 
-  /** The container of a plant's row; empty where the row's size is missing or wrong. */
+  private PotSize(Row row, Shape shape, Material material) {
+    this.row = row;
+    this.shape = shape;
+    this.material = material;
+  }
+
+  /** The container of a plant's row; empty, with an error, where its size is missing or wrong. */
   static Optional<Container> read(Row row) {
     Measures given =
         new Measures(
-            row.number(Column.LENGTH_OF_POT, 1, 300),
-            row.number(Column.WIDTH_OF_POT, 1, 300),
-            row.number(Column.DEPTH_OF_POT, 1.1, 200),
-            row.number(Column.VOLUME_OF_POT, SMALLEST_L, LARGEST_L));
-    boolean unread =
-        !row.isBlank(Column.LENGTH_OF_POT) && given.lengthCm.isEmpty()
-            || !row.isBlank(Column.WIDTH_OF_POT) && given.widthCm.isEmpty()
-            || !row.isBlank(Column.DEPTH_OF_POT) && given.depthCm.isEmpty()
-            || !row.isBlank(Column.VOLUME_OF_POT) && given.volumeL.isEmpty();
-    Optional<Shape> said = row.choice(Column.POT_SHAPE, Choice.SHAPE);
-    Material material = row.choice(Column.POT_MATERIAL, Choice.MATERIAL, Material.CERAMIC);
-    if (unread || (said.isEmpty() && !row.isBlank(Column.POT_SHAPE))) {
+            row.number(LENGTH_OF_POT, 1, 300).orElse(0),
+            row.number(WIDTH_OF_POT, 1, 300).orElse(0),
+            row.number(DEPTH_OF_POT, 1.1, 200).orElse(0),
+            row.number(VOLUME_OF_POT, SMALLEST_L, LARGEST_L).orElse(0));
+    Optional<Shape> said = row.choice(POT_SHAPE, Choice.SHAPE);
+    Material material = row.choice(POT_MATERIAL, Choice.MATERIAL, Material.CERAMIC);
+    if (row.failed(LENGTH_OF_POT, WIDTH_OF_POT, DEPTH_OF_POT, VOLUME_OF_POT, POT_SHAPE)) {
       return Optional.empty();
     }
-    Shape shape = said.orElseGet(given::likelyShape);
-    Optional<Container> pot = given.complete(row, shape, material);
+    Shape shape = said.orElse(given.likelyShape());
+    Optional<Container> pot = new PotSize(row, shape, material).from(given);
     if (pot.isPresent() && said.isEmpty()) {
-      row.useDefault(Column.POT_SHAPE, Choice.SHAPE.word(shape));
+      row.useDefault(POT_SHAPE, Choice.SHAPE.word(shape));
     }
     return pot;
   }
 
-  /** Volume of a ball of that outside width and depth, L. */
-  private static double ballL(Shape shape, double lengthCm, double widthCm, double depthCm) {
+  /** What was measured: outside, cm; 0 where it was not. A volume is the ball's, L. */
+  private record Measures(double lengthCm, double widthCm, double depthCm, double volumeL) {
+    Shape likelyShape() {
+      boolean differ = lengthCm > 0 && widthCm > 0 && Math.abs(lengthCm - widthCm) > 1e-6;
+      return differ ? Shape.RECTANGULAR : Shape.ROUND;
+    }
+
+    /** A round pot has one width. */
+    Measures round() {
+      return new Measures(
+          lengthCm > 0 ? lengthCm : widthCm, widthCm > 0 ? widthCm : lengthCm, depthCm, volumeL);
+    }
+  }
+
+  private Optional<Container> from(Measures given) {
+    Measures pot = shape == Shape.ROUND ? given.round() : given;
+    if (pot.lengthCm > 0 && pot.widthCm > 0 && pot.depthCm > 0) {
+      double derivedL = ballL(pot.lengthCm, pot.widthCm, pot.depthCm);
+      double volumeL = pot.volumeL > 0 ? agreed(pot.volumeL, derivedL) : derived(derivedL);
+      return build(pot.lengthCm, pot.widthCm, pot.depthCm, volumeL);
+    }
+    if (pot.volumeL > 0) {
+      row.note(
+          Code.POT_DERIVED,
+          "only the volume of the pot is given",
+          "its other measures are worked out from it");
+      return fromVolume(pot);
+    }
+    row.missing(
+        Code.NO_POT_SIZE,
+        firstMissing(pot),
+        "the size of the pot: Volume, or Length, Width and Depth; for a round pot Length and Depth");
+    return Optional.empty();
+  }
+
+  private static Column firstMissing(Measures pot) {
+    if (pot.lengthCm == 0 && pot.widthCm == 0 && pot.depthCm == 0) {
+      return VOLUME_OF_POT;
+    }
+    if (pot.lengthCm == 0) {
+      return LENGTH_OF_POT;
+    }
+    return pot.widthCm == 0 ? WIDTH_OF_POT : DEPTH_OF_POT;
+  }
+
+  private Optional<Container> fromVolume(Measures pot) {
+    double unitBoxes = pot.volumeL / ballL(1, 1, 1);
+    double one = Math.max(pot.lengthCm, pot.widthCm);
+    double other = Math.min(pot.lengthCm, pot.widthCm);
+    if (other > 0) {
+      return build(one, other, unitBoxes / one / other, pot.volumeL);
+    }
+    if (one > 0) {
+      double depth = pot.depthCm > 0 ? pot.depthCm : DEPTH_OF_WIDTH * one;
+      return build(one, unitBoxes / one / depth, depth, pot.volumeL);
+    }
+    double across =
+        pot.depthCm > 0
+            ? Math.sqrt(unitBoxes / pot.depthCm)
+            : Math.cbrt(unitBoxes / DEPTH_OF_WIDTH);
+    double depth = pot.depthCm > 0 ? pot.depthCm : DEPTH_OF_WIDTH * across;
+    return build(across, across, depth, pot.volumeL);
+  }
+
+  /** Volume of the ball in a pot of these outside measures, L. */
+  private double ballL(double lengthCm, double widthCm, double depthCm) {
     double boxL = lengthCm * widthCm * depthCm * Math.pow(BALL_PART, 3) / 1000;
     return shape == Shape.ROUND ? boxL * Math.PI / 4 : boxL;
   }
 
-  private record Measures(
-      OptionalDouble lengthCm,
-      OptionalDouble widthCm,
-      OptionalDouble depthCm,
-      OptionalDouble volumeL) {
-
-    Shape likelyShape() {
-      boolean bothWidths = lengthCm.isPresent() && widthCm.isPresent();
-      return bothWidths && Math.abs(lengthCm.getAsDouble() - widthCm.getAsDouble()) > 1e-6
-          ? Shape.RECTANGULAR
-          : Shape.ROUND;
-    }
-
-    Optional<Container> complete(Row row, Shape shape, Material material) {
-      double length = first(lengthCm, widthCm);
-      double width = shape == Shape.ROUND ? first(widthCm, lengthCm) : widthCm.orElse(0);
-      double depth = depthCm.orElse(0);
-      if (shape == Shape.RECTANGULAR && lengthCm.isEmpty()) {
-        length = 0;
-      }
-      if (length > 0 && width > 0 && depth > 0) {
-        double derivedL = ballL(shape, length, width, depth);
-        double chosenL = volumeL.isPresent() ? agreed(row, derivedL) : noted(row, derivedL);
-        return build(row, shape, length, width, depth, chosenL, material);
-      }
-      if (volumeL.isEmpty()) {
-        row.missing(
-            length > 0 || depth > 0 ? missingMeasure(length, width) : Column.VOLUME_OF_POT,
-            "Volume, or Length, Width and Depth; a round pot needs only one width and Depth");
-        return Optional.empty();
-      }
-      row.note(
-          Code.POT_DERIVED,
-          "the pot is known by its volume",
-          "what is missing of its measures is worked out from it");
-      return fromVolume(row, shape, length, width, depth, material);
-    }
-
-    private Column missingMeasure(double length, double width) {
-      if (length <= 0) {
-        return Column.LENGTH_OF_POT;
-      }
-      return width <= 0 ? Column.WIDTH_OF_POT : Column.DEPTH_OF_POT;
-    }
-
-    private Optional<Container> fromVolume(
-        Row row, Shape shape, double length, double width, double depth, Material material) {
-      double volume = volumeL.getAsDouble();
-      double unitL = ballL(shape, 1, 1, 1);
-      if (length > 0 && width > 0) {
-        return build(row, shape, length, width, volume / unitL / length / width, volume, material);
-      }
-      if (length > 0 || width > 0) {
-        double known = Math.max(length, width);
-        double d = depth > 0 ? depth : DEPTH_OF_WIDTH * known;
-        double other = volume / unitL / known / d;
-        return build(
-            row, shape, Math.max(known, other), Math.min(known, other), d, volume, material);
-      }
-      double across =
-          depth > 0
-              ? Math.sqrt(volume / unitL / depth)
-              : Math.cbrt(volume / unitL / DEPTH_OF_WIDTH);
-      double d = depth > 0 ? depth : DEPTH_OF_WIDTH * across;
-      return build(row, shape, across, across, d, volume, material);
-    }
-
-    private static double noted(Row row, double derivedL) {
-      row.note(
-          Code.POT_DERIVED,
-          "Volume is empty",
-          "it is worked out from the pot's measures with an allowance for walls and rim");
-      return derivedL;
-    }
-
-    /** The volume written, or the derived one where the pot could not hold it. */
-    private double agreed(Row row, double derivedL) {
-      double written = volumeL.getAsDouble();
-      double outsideL = derivedL / Math.pow(BALL_PART, 3);
-      if (written <= 1.02 * outsideL && written >= 0.25 * outsideL) {
-        return written;
-      }
-      double used = Math.min(written, derivedL);
-      row.warning(
-          Code.POT_CONTRADICTS,
-          Column.VOLUME_OF_POT,
-          "about "
-              + FoundCell.plain(Math.round(derivedL * 100) / 100.0)
-              + " L for a pot of these measures",
-          FoundCell.plain(Math.round(used * 100) / 100.0) + " L is used, the smaller of the two");
-      return used;
-    }
-
-    private static double first(OptionalDouble one, OptionalDouble other) {
-      return one.orElse(other.orElse(0));
-    }
+  private double derived(double derivedL) {
+    row.note(
+        Code.POT_DERIVED,
+        "Volume is empty",
+        "it is worked out from the pot's measures with an allowance for walls and rim");
+    return derivedL;
   }
 
-  private static Optional<Container> build(
-      Row row,
-      Shape shape,
-      double lengthCm,
-      double widthCm,
-      double depthCm,
-      double volumeL,
-      Material material) {
+  /** The volume written, or the smaller of the two where the pot could not have it. */
+  private double agreed(double writtenL, double derivedL) {
+    double outsideL = derivedL / Math.pow(BALL_PART, 3);
+    if (writtenL <= 1.02 * outsideL && writtenL >= 0.25 * outsideL) {
+      return writtenL;
+    }
+    double usedL = Math.min(writtenL, derivedL);
+    row.warning(
+        Code.POT_CONTRADICTS,
+        VOLUME_OF_POT,
+        "about " + litres(derivedL) + " for a pot of these measures",
+        litres(usedL) + " is used, the smaller of the two");
+    return usedL;
+  }
+
+  private static String litres(double volumeL) {
+    return FoundCell.plain(Math.round(volumeL * 1000) / 1000.0) + " L";
+  }
+
+  private Optional<Container> build(
+      double lengthCm, double widthCm, double depthCm, double volumeL) {
     double longest = Math.max(lengthCm, widthCm);
     double shortest = Math.min(lengthCm, widthCm);
-    double ballCm = depthCm * BALL_PART;
-    boolean fits =
-        longest <= 300
-            && shortest >= 1
-            && ballCm >= 1
-            && ballCm <= 200
-            && volumeL >= SMALLEST_L
-            && volumeL <= LARGEST_L;
-    if (fits) {
-      return Optional.of(new Container(shape, longest, shortest, ballCm, volumeL, material));
+    double ballDepthCm = depthCm * BALL_PART;
+    boolean widthsFit = longest <= 300 && shortest >= 1;
+    boolean depthFits = ballDepthCm >= 1 && ballDepthCm <= 200;
+    if (widthsFit && depthFits && volumeL >= SMALLEST_L && volumeL <= LARGEST_L) {
+      return Optional.of(new Container(shape, longest, shortest, ballDepthCm, volumeL, material));
     }
-    Column blamed = row.isBlank(Column.VOLUME_OF_POT) ? Column.DEPTH_OF_POT : Column.VOLUME_OF_POT;
     row.error(
         Code.POT_OUT_OF_RANGE,
-        blamed,
-        "a root ball of 0.02 to 3000 L, 1 to 300 cm wide and 1 to 200 cm deep; these measures give "
-            + FoundCell.plain(Math.round(volumeL * 1000) / 1000.0)
-            + " L");
+        row.isBlank(VOLUME_OF_POT) ? DEPTH_OF_POT : VOLUME_OF_POT,
+        "a root ball of 0.02 to 3000 L, 1 to 300 cm wide and 1 to 200 cm deep; the row's measures"
+            + " come to "
+            + litres(volumeL)
+            + ", "
+            + Math.round(longest)
+            + " cm wide and "
+            + Math.round(ballDepthCm)
+            + " cm deep");
     return Optional.empty();
   }
 }

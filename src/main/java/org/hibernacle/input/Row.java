@@ -2,10 +2,13 @@ package org.hibernacle.input;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import org.hibernacle.input.Quantity.Unit;
@@ -33,6 +36,7 @@ final class Row {
   private final Problems problems;
   private final Tally tally;
   private final Tally.Noun noun;
+  private final Set<Column> failed = EnumSet.noneOf(Column.class);
 
   Row(
       String sheetWhere,
@@ -70,6 +74,11 @@ final class Row {
     return entry == null || entry.cell().isBlank();
   }
 
+  /** Whether one of the columns has had an error so far. */
+  boolean failed(Column... columns) {
+    return Arrays.stream(columns).anyMatch(failed::contains);
+  }
+
   /** Name of a column as the keeper wrote it. */
   String heading(Column column) {
     Entry entry = entries.get(column);
@@ -92,11 +101,18 @@ final class Row {
 
   /** Reports that nothing stands in a column that is needed. */
   void missing(Column column, String expected) {
-    problems.error(Code.NOTHING_THERE, where(column), heading(column) + " is empty", expected);
+    missing(Code.NOTHING_THERE, column, expected);
+  }
+
+  /** The same under another code. */
+  void missing(String code, Column column, String expected) {
+    failed.add(column);
+    problems.error(code, where(column), heading(column) + " is empty", expected);
   }
 
   /** Reports a value that was read but can not be right. */
   void error(String code, Column column, String expected) {
+    failed.add(column);
     problems.error(code, where(column), quote(column), expected);
   }
 

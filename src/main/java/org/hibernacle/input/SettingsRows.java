@@ -26,6 +26,7 @@ final class SettingsRows {
   static Optional<Settings> read(Row row) {
     if (row.isBlank(Column.LATITUDE)) {
       row.missing(
+          Code.NO_LATITUDE,
           Column.LATITUDE,
           "the site's latitude in degrees, negative in the south, e.g. 52.5; day length hangs on it");
     }

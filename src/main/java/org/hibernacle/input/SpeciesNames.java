@@ -58,7 +58,7 @@ final class SpeciesNames {
   }
 
   private static String groupName(Group group) {
-    return group.name().replace('_', ' ');
+    return Choice.GROUP.word(group);
   }
 
   /** The key under which a taxon is told from others. */
@@ -107,16 +107,18 @@ final class SpeciesNames {
   private Optional<SpeciesMatch> genusOnly(Words words) {
     boolean genus = words.size() == 1 || (words.size() == 2 && ANY_SPECIES.contains(words.word(1)));
     List<Species> rows = genus ? ofGenus(words.word(0)) : List.of();
-    String title = genus ? firstCapital(words.word(0)) + " sp." : "";
-    if (rows.isEmpty()) {
-      rows = groups.getOrDefault(words.key(), List.of());
-      title = rows.isEmpty() ? "" : "any " + words.text().strip();
+    if (!rows.isEmpty()) {
+      return Optional.of(cautious(firstCapital(words.word(0)) + " sp.", rows));
     }
-    return rows.isEmpty()
+    List<Species> group = groups.getOrDefault(words.key(), List.of());
+    return group.isEmpty()
         ? Optional.empty()
-        : Optional.of(
-            new SpeciesMatch.GenusOnly(
-                CautiousSpecies.of(title, rows), rows.stream().map(Species::taxon).toList()));
+        : Optional.of(cautious("any " + groupName(group.get(0).group()), group));
+  }
+
+  private static SpeciesMatch cautious(String title, List<Species> rows) {
+    return new SpeciesMatch.GenusOnly(
+        CautiousSpecies.of(title, rows), rows.stream().map(Species::taxon).toList());
   }
 
   private static String firstCapital(String word) {
@@ -172,7 +174,7 @@ final class SpeciesNames {
 
   private List<String> nearest(String name) {
     return Nearest.of(name, allNames.keySet(), 3 * NEAREST).stream()
-        .flatMap(near -> allNames.get(near).stream())
+        .flatMap(near -> allNames.getOrDefault(near, List.of()).stream())
         .map(Species::taxon)
         .distinct()
         .limit(NEAREST)

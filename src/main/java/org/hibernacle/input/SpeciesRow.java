@@ -174,7 +174,7 @@ final class SpeciesRow {
   }
 
   private static List<String> split(String text) {
-    return Arrays.stream(text.split(";")).map(String::strip).filter(s -> !s.isEmpty()).toList();
+    return Arrays.stream(text.split(";", -1)).map(String::strip).filter(s -> !s.isEmpty()).toList();
   }
 
   /** A keeper's root limit is the keeper's, whatever the table's was based on. */
