@@ -1,6 +1,7 @@
 package org.hibernacle.planning;
 
 import java.util.List;
+import java.util.Optional;
 import org.hibernacle.model.Season;
 
 /**
@@ -23,16 +24,16 @@ final class Tightening {
     List<Lived> lived = found.lived();
     int moves = path.moveNights().size();
     for (int i = moves - 1; i >= 0; i--) {
-      boolean back = comesBack(path, i);
-      Path closer = shifted(path, i, back ? -1 : 1);
-      while (closer != path) {
-        List<Lived> trial = planner.live(closer);
+      int step = comesBack(path, i) ? -1 : 1;
+      Optional<Path> closer = shifted(path, i, step);
+      while (closer.isPresent()) {
+        List<Lived> trial = planner.live(closer.get());
         if (brokenTicks(trial) > brokenTicks(lived)) {
           break;
         }
-        path = closer;
+        path = closer.get();
         lived = trial;
-        closer = shifted(path, i, back ? -1 : 1);
+        closer = shifted(path, i, step);
       }
     }
     return new PlantPlanner.Found(path, lived, found.atHome());
@@ -46,7 +47,7 @@ final class Tightening {
   /**
    * The path with one move on the next moving day in a direction, or the same path if none fits.
    */
-  private Path shifted(Path path, int move, int step) {
+  private Optional<Path> shifted(Path path, int move, int step) {
     List<Integer> nights = path.moveNights();
     int night = nights.get(move);
     int earliest = move == 0 ? 1 : nights.get(move - 1) + StaySearch.LEAST_STAY_NIGHTS;
@@ -58,10 +59,10 @@ final class Tightening {
     int to = path.placeByNight()[night];
     for (int n = night + step; n >= earliest && n <= latest; n += step) {
       if (planner.mayMove(n, from, to)) {
-        return step < 0 ? path.with(n, night, to) : path.with(night, n, from);
+        return Optional.of(step < 0 ? path.with(n, night, to) : path.with(night, n, from));
       }
     }
-    return path;
+    return Optional.empty();
   }
 
   private static long brokenTicks(List<Lived> lives) {
