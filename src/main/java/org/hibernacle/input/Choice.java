@@ -50,6 +50,7 @@ final class Choice<T> {
   static final Choice<Vigour> VIGOUR = ofNames(Vigour.values());
   static final Choice<PlaceKind> KIND =
       ofNames(PlaceKind.values())
+          .word("frost-free room", PlaceKind.FROST_FREE_ROOM)
           .also(PlaceKind.BENCH, "stand", "shelf outdoors", "table")
           .also(PlaceKind.GROUND, "on the ground", "soil", "bed")
           .also(PlaceKind.COLD_STORE, "shed", "garage", "cellar", "basement", "unheated")
@@ -71,7 +72,7 @@ final class Choice<T> {
           .word("A4", Paper.A4)
           .word("Letter", Paper.LETTER)
           .also(Paper.LETTER, "US Letter");
-  static final Choice<Group> GROUP = ofNames(Group.values());
+  static final Choice<Group> GROUP = groups();
   static final Choice<Foliage> EVERGREEN =
       new Choice<Foliage>()
           .word("yes", Foliage.EVERGREEN)
@@ -105,6 +106,12 @@ final class Choice<T> {
   private static <E extends Enum<E>> Choice<E> ofNames(E[] values) {
     Choice<E> choice = new Choice<>();
     Arrays.stream(values).forEach(v -> choice.word(lower(v.name()), v));
+    return choice;
+  }
+
+  private static Choice<Group> groups() {
+    Choice<Group> choice = new Choice<>();
+    Arrays.stream(Group.values()).forEach(g -> choice.word(lower(g.name()).replace(' ', '-'), g));
     return choice;
   }
 

@@ -143,6 +143,11 @@ enum Column {
     return symbol.isEmpty() ? title : title + " " + symbol;
   }
 
+  /** All spellings, as keys of {@link Words}. */
+  List<String> keys() {
+    return keys;
+  }
+
   /** Whether the key, taken without a unit, is one of the spellings. */
   boolean spelled(String key) {
     return keys.contains(key);

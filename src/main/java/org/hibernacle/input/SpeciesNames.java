@@ -58,7 +58,7 @@ final class SpeciesNames {
   }
 
   private static String groupName(Group group) {
-    return Choice.GROUP.word(group);
+    return Choice.GROUP.word(group).replace('-', ' ');
   }
 
   /** The key under which a taxon is told from others. */

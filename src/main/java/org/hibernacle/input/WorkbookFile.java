@@ -16,6 +16,9 @@ final class WorkbookFile {
   /** Largest file, and largest unpacked part of it, in bytes. A season's plan has under 1 MB. */
   private static final int LARGEST = 64 << 20;
 
+  /** Length of the record that ends a zip archive, without its comment. */
+  private static final int END_RECORD_BYTES = 22;
+
   private static final String ENCRYPTED_PART = "EncryptedPackage";
 
   static {
@@ -54,9 +57,13 @@ final class WorkbookFile {
   }
 
   private static Optional<XSSFWorkbook> parse(byte[] bytes, String file, Problems problems) {
+    if (!hasEnd(bytes)) {
+      return refuseDamaged(file, problems);
+    }
     try {
       XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(bytes));
-      if (book.getNumberOfSheets() > 0) {
+      int promised = book.getCTWorkbook().getSheets().sizeOfSheetArray();
+      if (promised > 0 && promised == book.getNumberOfSheets()) {
         return Optional.of(book);
       }
       book.close();
@@ -67,12 +74,26 @@ final class WorkbookFile {
         | IllegalStateException e) {
       // Every one of these means the same to the keeper; the message below says what to do.
     }
+    return refuseDamaged(file, problems);
+  }
+
+  private static Optional<XSSFWorkbook> refuseDamaged(String file, Problems problems) {
     problems.error(
         Code.DAMAGED,
         file,
         "the file can not be read as an .xlsx workbook; it is damaged or of another kind",
         "a workbook that opens in a spreadsheet program, saved there as .xlsx");
     return Optional.empty();
+  }
+
+  /** The library reads what it can of a file that was cut off; half an inventory is none. */
+  private static boolean hasEnd(byte[] bytes) {
+    for (int i = bytes.length - END_RECORD_BYTES; i >= Math.max(0, bytes.length - 66_000); i--) {
+      if (bytes[i] == 'P' && bytes[i + 1] == 'K' && bytes[i + 2] == 5 && bytes[i + 3] == 6) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Workbooks of before 2007 and encrypted ones share a container. */

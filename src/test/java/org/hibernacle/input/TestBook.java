@@ -12,12 +12,13 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.hibernacle.model.Inventory;
+import org.hibernacle.model.SheetTable;
 
 /** A small workbook in memory that reads like the sheets it stands for. */
 final class TestBook {
   static final String FILE = "inventory.xlsx";
 
-  /** A formula with the result that a spreadsheet program stored, or null for none. */
+  /** A formula with the result that a spreadsheet program stored; neither number nor text: none. */
   record Formula(String text, Object stored) {}
 
   private final XSSFWorkbook book = new XSSFWorkbook();
@@ -120,6 +121,11 @@ final class TestBook {
     /** The inventory, or a failure that shows the problems. */
     Inventory sound() {
       return inventory.orElseThrow(() -> new AssertionError(text()));
+    }
+
+    /** A sheet that is carried along. */
+    SheetTable sheet(String name) {
+      return sound().sheets().stream().filter(s -> s.name().equals(name)).findFirst().orElseThrow();
     }
 
     /** All problems, one a line. */
