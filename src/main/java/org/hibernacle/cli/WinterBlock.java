@@ -35,7 +35,7 @@ final class WinterBlock {
                 + ", "
                 + winter.windowMissingDays()
                 + " days missing"));
-    lines.add(line("  chilling hours", number(winter.chillingHours())));
+    lines.add(line("  chilling hours", Math.round(winter.chillingHours()) + " h"));
     lines.add(line("  Utah units", number(winter.utahUnits())));
     lines.add(line("  chill portions", number(winter.chillPortions())));
     lines.add(line("  growing degree hours", number(winter.growingDegreeHours()) + " K·h"));

@@ -53,7 +53,7 @@ final class WinterRow {
     cells.add(winter.window().fromInclusive().toString());
     cells.add(winter.window().toExclusive().minusDays(1).toString());
     cells.add(Integer.toString(winter.windowMissingDays()));
-    cells.add(WinterBlock.number(winter.chillingHours()));
+    cells.add(Long.toString(Math.round(winter.chillingHours())));
     cells.add(WinterBlock.number(winter.utahUnits()));
     cells.add(WinterBlock.number(winter.chillPortions()));
     cells.add(WinterBlock.number(winter.growingDegreeHours()));
