@@ -8,17 +8,14 @@ import org.hibernacle.input.CsvLayout.Role;
 /** First look at the rows of one file: which stations are there, and how dates are written. */
 final class CsvSurvey implements Predicate<CsvText.Row> {
   private final RecognisedCsv csv;
-  private final Optional<String> station;
   private final Set<String> stations;
   private final DateSurvey dates;
 
   /**
-   * @param station whose dates are looked at; empty for all
    * @param stations takes up the stations found
    */
-  CsvSurvey(RecognisedCsv csv, Optional<String> station, Set<String> stations) {
+  CsvSurvey(RecognisedCsv csv, Set<String> stations) {
     this.csv = csv;
-    this.station = station;
     this.stations = stations;
     this.dates = new DateSurvey(csv.columns().layout().dates());
   }
@@ -26,16 +23,11 @@ final class CsvSurvey implements Predicate<CsvText.Row> {
   @Override
   public boolean test(CsvText.Row row) {
     if (csv.fits(row)) {
-      csv.columns().cell(Role.STATION, row).ifPresent(stations::add);
-      if (csv.isOf(station, row)) {
-        csv.columns().cell(Role.DATE, row).ifPresent(dates::add);
-      }
+      Optional<String> station = csv.columns().cell(Role.STATION, row);
+      station.ifPresent(stations::add);
+      csv.columns().cell(Role.DATE, row).ifPresent(cell -> dates.add(cell, station.orElse("")));
     }
     return true;
-  }
-
-  RecognisedCsv csv() {
-    return csv;
   }
 
   Optional<DateRule> decide(Problems problems) {

@@ -12,12 +12,20 @@ import java.util.Optional;
 final class DateSurvey {
   private final List<Trial> trials;
   private String firstCell = "";
+  private String lastStation = "";
 
   DateSurvey(List<DatePattern> patterns) {
     trials = patterns.stream().map(Trial::new).toList();
   }
 
-  void add(String cell) {
+  /**
+   * @param station whose order of rows is looked at; a new one starts anew
+   */
+  void add(String cell, String station) {
+    if (!station.equals(lastStation)) {
+      lastStation = station;
+      trials.forEach(trial -> trial.last = LocalDate.MIN);
+    }
     if (firstCell.isEmpty()) {
       firstCell = cell;
     }

@@ -22,8 +22,8 @@ record RecognisedCsv(
     CsvColumns columns,
     Map<Role, TemperatureUnit> units) {
 
-  /** Settles the units; reports an error and is empty where nothing tells them. */
-  static Optional<RecognisedCsv> of(
+  /** Settles the units; reports an error where nothing tells them. */
+  static RecognisedCsv of(
       CsvText text, HeadingSearch.Found found, Optional<TemperatureUnit> asked, Problems problems) {
     CsvColumns columns = found.fits().get(0);
     Map<Role, TemperatureUnit> units = new EnumMap<>(Role.class);
@@ -40,7 +40,7 @@ record RecognisedCsv(
             where,
             "a heading without a unit",
             "a unit such as (°C) or (°F) in the heading, or --unit C or --unit F");
-        return Optional.empty();
+        break;
       }
       if (asked.isPresent() && heading.unit().isPresent() && !asked.equals(heading.unit())) {
         problems.warning(
@@ -52,7 +52,7 @@ record RecognisedCsv(
       }
       units.put(role, unit.get());
     }
-    return Optional.of(new RecognisedCsv(text, found.delimiter(), found.line(), columns, units));
+    return new RecognisedCsv(text, found.delimiter(), found.line(), columns, units);
   }
 
   /** Hands on the rows below the headings; remarks after a {@code #} are left out. */

@@ -2,8 +2,10 @@ package org.hibernacle.input;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -56,15 +58,16 @@ public final class TemperatureCsv {
     for (Path file : files) {
       recognise(file, layouts, options, problems).ifPresent(recognised::add);
     }
-    if (problems.errorCount() > before) {
+    if (recognised.isEmpty()) {
       return Optional.empty();
     }
     Set<String> stations = new LinkedHashSet<>();
-    List<CsvSurvey> surveys = new ArrayList<>();
+    Map<RecognisedCsv, DateRule> dates = new LinkedHashMap<>();
     for (RecognisedCsv csv : recognised) {
-      CsvSurvey survey = new CsvSurvey(csv, options.station(), stations);
-      pass(csv, survey, problems);
-      surveys.add(survey);
+      CsvSurvey survey = new CsvSurvey(csv, stations);
+      if (pass(csv, survey, problems)) {
+        givenDates.or(() -> survey.decide(problems)).ifPresent(rule -> dates.put(csv, rule));
+      }
     }
     String where = String.join(", ", files.stream().map(Path::toString).toList());
     Optional<String> station = StationChoice.among(stations, options.station(), files, problems);
@@ -72,27 +75,29 @@ public final class TemperatureCsv {
       return Optional.empty();
     }
     SeriesBuilder series = new SeriesBuilder(problems);
-    for (CsvSurvey survey : surveys) {
-      Optional<DateRule> dates = givenDates.or(() -> survey.decide(problems));
-      if (dates.isPresent()) {
-        RecognisedCsv csv = survey.csv();
-        TemperatureRows rows =
-            new TemperatureRows(csv, dates.get(), options.station(), series, problems);
-        pass(csv, rows, problems);
-        rows.tell();
-      }
-    }
+    dates.forEach(
+        (csv, rule) -> {
+          TemperatureRows rows =
+              new TemperatureRows(csv, rule, options.station(), series, problems);
+          pass(csv, rows, problems);
+          rows.tell();
+        });
     if (problems.errorCount() > before) {
       return Optional.empty();
     }
-    return series.build(station.get(), where).filter(s -> problems.errorCount() == before);
+    Optional<TemperatureSeries> built = series.build(station.get(), where);
+    built.ifPresent(s -> Plausibility.look(s, where, problems));
+    return built.filter(s -> problems.errorCount() == before);
   }
 
-  private static void pass(RecognisedCsv csv, Predicate<CsvText.Row> rows, Problems problems) {
+  /** Whether all rows could be read. */
+  private static boolean pass(RecognisedCsv csv, Predicate<CsvText.Row> rows, Problems problems) {
     try {
       csv.rows(rows);
+      return true;
     } catch (UnreadableCsv e) {
       e.tell(problems);
+      return false;
     }
   }
 
@@ -101,7 +106,7 @@ public final class TemperatureCsv {
     try {
       CsvText text = CsvText.open(file);
       return HeadingSearch.in(text, layouts, problems)
-          .flatMap(found -> RecognisedCsv.of(text, found, options.unit(), problems));
+          .map(found -> RecognisedCsv.of(text, found, options.unit(), problems));
     } catch (UnreadableCsv e) {
       e.tell(problems);
       return Optional.empty();
