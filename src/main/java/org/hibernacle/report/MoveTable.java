@@ -19,7 +19,7 @@ final class MoveTable {
     Table table =
         new Table(m.words(), "moving-days", Table.EVERYWHERE)
             .intro(m.words().text("intro.moving-days", m.measures().mass(ONE_PERSON_KG)))
-            .column("date", 12)
+            .column("date", 14)
             .column("move", 16)
             .column("id", 8)
             .column("name", 26)

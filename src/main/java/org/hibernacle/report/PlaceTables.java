@@ -26,7 +26,7 @@ final class PlaceTables {
             .column("pots", 9)
             .column("overfull", 14)
             .column("coldest", 12, m.measures().degrees())
-            .column("coldest-day", 13)
+            .column("coldest-day", 14)
             .column("warm-days", 14, m.measures().threshold(5));
     for (PlaceForecast forecast : m.plan().places()) {
       StyleRole role = forecast.overfull() ? StyleRole.DANGER : StyleRole.PLAIN;
@@ -68,7 +68,7 @@ final class PlaceTables {
     Table table =
         new Table(m.words(), "occupancy", Table.WORKBOOK_ONLY)
             .intro(m.words().text("intro.occupancy", m.measures().squareMetres()))
-            .column("week", 12);
+            .column("week", 14);
     SortedSet<LocalDate> starts = new TreeSet<>();
     int number = 0;
     for (PlaceForecast forecast : m.plan().places()) {

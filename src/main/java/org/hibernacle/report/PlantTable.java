@@ -35,19 +35,19 @@ final class PlantTable {
             .column("pot", 8, m.measures().litres())
             .column("home", 10)
             .column("place", 14)
-            .column("move-down", 12, StyleRole.MOVE_DOWN)
-            .column("move-in", 12, StyleRole.MOVE_IN)
-            .column("step-out", 12, StyleRole.STEP_OUT)
-            .column("return", 12, StyleRole.RETURN)
+            .column("move-down", 13, StyleRole.MOVE_DOWN)
+            .column("move-in", 13, StyleRole.MOVE_IN)
+            .column("step-out", 13, StyleRole.STEP_OUT)
+            .column("return", 13, StyleRole.RETURN)
             .column("margin", 9, m.measures().degreesApart())
             .column("margin-day", 14)
             .column("held", 16)
             .column("status", 12)
             .column("poison", 13)
             .column("why", 58)
-            .workbookColumn("earliest", 12)
-            .workbookColumn("typical", 12)
-            .workbookColumn("latest", 12);
+            .workbookColumn("earliest", 13)
+            .workbookColumn("typical", 13)
+            .workbookColumn("latest", 13);
     for (PlantPlan p : m.byName()) {
       table.row(role(p), cells(p));
     }

@@ -11,12 +11,12 @@ final class TaskTable {
     Table table =
         new Table(m.words(), "tasks", Table.EVERYWHERE)
             .intro(m.words().text("intro.tasks"))
-            .column("task-from", 12)
-            .column("task-to", 12)
+            .column("task-from", 14)
+            .column("task-to", 14)
             .column("task", 52)
             .column("place", 16)
             .column("plants", 26)
-            .column("amount", 13)
+            .column("amount", 19)
             .entry("done", 8, Section.Entry.TICK);
     for (Task task : m.plan().tasks()) {
       table.row(

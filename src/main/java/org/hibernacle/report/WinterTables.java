@@ -22,9 +22,9 @@ final class WinterTables {
             .column("days-on-file", 9)
             .column("days-missing", 9)
             .column("coldest-night", 11, measures.degrees())
-            .column("coldest-night-day", 13)
-            .column("first-frost", 13)
-            .column("last-frost", 13)
+            .column("coldest-night-day", 14)
+            .column("first-frost", 14)
+            .column("last-frost", 14)
             .column("frost-days", 11, measures.threshold(0))
             .column("hard-frost-days", 11, measures.threshold(-5))
             .column("deep-frost-days", 11, measures.threshold(-10))
@@ -71,7 +71,7 @@ final class WinterTables {
     Table table =
         new Table(m.words(), "temperatures", Table.WORKBOOK_ONLY)
             .intro(intro(m))
-            .column("day", 13)
+            .column("day", 14)
             .column("air-min", 11, m.measures().degrees())
             .column("air-max", 11, m.measures().degrees());
     int number = 0;

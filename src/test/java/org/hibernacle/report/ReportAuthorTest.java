@@ -169,6 +169,26 @@ class ReportAuthorTest {
   }
 
   @Test
+  void givesNumbersAndDaysColumnsThatAreWideEnough() {
+    // A spreadsheet shows a row of hashes for a number that is wider than its column.
+    for (Locale language : List.of(Locale.UK, Locale.US, Locale.GERMANY)) {
+      Display display = new Display(Words.of(language));
+      for (Section section : write(Settings.Units.US, language).sections()) {
+        for (Row row : section.rows()) {
+          for (int i = 0; i < row.cells().size(); i++) {
+            Cell cell = row.cells().get(i);
+            if (cell instanceof Cell.Quantity || cell instanceof Cell.Day) {
+              String text = display.text(cell);
+              Column column = section.columns().get(i);
+              assertTrue(text.length() + 1 <= column.width(), column.id() + ": " + text);
+            }
+          }
+        }
+      }
+    }
+  }
+
+  @Test
   void fillsTheCalendarFromTheFirstThingToDoToTheLastWithoutAGap() {
     List<YearMonth> months = REPORT.months().stream().map(MonthPage::month).toList();
     assertEquals(YearMonth.of(2026, 9), months.get(0));

@@ -45,7 +45,7 @@ final class CarriedSheet {
     XSSFCell cell = row.createCell(column);
     if (value instanceof LocalDate date) {
       cell.setCellValue(date);
-      cell.setCellStyle(styles.carried("yyyy-mm-dd", HorizontalAlignment.RIGHT, false));
+      cell.setCellStyle(styles.carried("yyyy-mm-dd", HorizontalAlignment.CENTER, false));
     } else if (value instanceof Double number) {
       cell.setCellValue(number);
       cell.setCellStyle(styles.carried(Styles.GENERAL, HorizontalAlignment.RIGHT, false));

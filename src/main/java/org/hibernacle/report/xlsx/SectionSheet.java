@@ -125,7 +125,7 @@ final class SectionSheet {
     } else if (cell instanceof Cell.Day day) {
       target.setCellValue(day.date());
       target.setCellStyle(
-          styles.cell(role, styles.dateFormat(day.past()), HorizontalAlignment.RIGHT));
+          styles.cell(role, styles.dateFormat(day.past()), HorizontalAlignment.CENTER));
     } else if (cell instanceof Cell.Quantity quantity) {
       if (!column.formula().isEmpty()) {
         target.setCellFormula(references(column.formula(), target.getRowIndex()));
@@ -153,7 +153,7 @@ final class SectionSheet {
     Styles styles = sheets.styles();
     return switch (kind) {
       case DATE ->
-          styles.cell(StyleRole.PLAIN, styles.dateFormat(false), HorizontalAlignment.RIGHT);
+          styles.cell(StyleRole.PLAIN, styles.dateFormat(false), HorizontalAlignment.CENTER);
       case TICK -> styles.cell(StyleRole.PLAIN, Styles.GENERAL, HorizontalAlignment.CENTER);
       case NONE, WORDS, CHOICE ->
           styles.cell(StyleRole.PLAIN, Styles.GENERAL, HorizontalAlignment.LEFT);
