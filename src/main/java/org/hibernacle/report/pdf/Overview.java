@@ -46,6 +46,7 @@ final class Overview {
       pages.addGap(GAP);
       pages.add(legend(report.legend()));
     }
+    pages.full();
   }
 
   private PdfPTable title(SeasonReport report) {

@@ -6,12 +6,16 @@ import com.lowagie.text.pdf.PdfPCell;
 import com.lowagie.text.pdf.PdfPTable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.hibernacle.report.Cell;
 import org.hibernacle.report.Section;
 import org.hibernacle.report.StyleRole;
 
-/** Any section as a table: headings on each page, no row over the edge of a page. */
+/**
+ * Any section as a table: headings on each page, no row over the edge of a page. A section for
+ * paper alone is to be handed out, so it has its pages to itself.
+ */
 final class SectionTable {
   /** This column is long: it goes on a line of its own below the row. */
   private static final String REASON_COLUMN = "why";
@@ -58,6 +62,10 @@ final class SectionTable {
     PdfPTable head = head(width);
     PdfPTable table = table(widths.share(width), width);
     boolean empty = section.rows().isEmpty();
+    boolean handOut = section.media().equals(Set.of(Section.Medium.PDF));
+    if (handOut) {
+      pages.full();
+    }
     pages.room(landscape, GAP_ABOVE + head.getTotalHeight() + (empty ? 0 : unparted(table)));
     if (!pages.atTop()) {
       pages.addGap(GAP_ABOVE);
@@ -66,6 +74,9 @@ final class SectionTable {
     pages.add(head);
     if (!empty) {
       pages.add(table);
+    }
+    if (handOut) {
+      pages.full();
     }
   }
 

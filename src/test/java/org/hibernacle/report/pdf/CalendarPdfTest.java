@@ -293,6 +293,15 @@ class CalendarPdfTest {
   }
 
   @Test
+  void aHandOutHasItsPageToItself() throws IOException {
+    try (PdfProbe pdf = PdfProbe.of(ReportFixture.season())) {
+      int page = pdf.pageWith("For whoever looks after the plants");
+      assertTrue(page > pdf.pageWith("Winters on file"));
+      assertTrue(page < pdf.pageWith("Root limits of this report are invented"));
+    }
+  }
+
+  @Test
   void onlyIdleMonthsBetweenBusyOnesAreNamed() throws IOException {
     TreeMap<LocalDate, List<MonthPage.Line>> days = new TreeMap<>();
     MonthPage.Line line = new MonthPage.Line(StyleRole.TASK, "DO", "Water");
