@@ -3,7 +3,7 @@ package org.hibernacle.cli;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Stream;
-import org.hibernacle.climate.Winter;
+import org.hibernacle.climate.UsableWinter;
 import org.hibernacle.climate.WinterSelection;
 import org.hibernacle.climate.WinterSelection.LeftOut;
 import org.hibernacle.model.DateSpan;
@@ -29,7 +29,7 @@ record WinterFitness(boolean usable, String words) {
     return Stream.concat(usable, leftOut).findFirst().orElseThrow();
   }
 
-  private static String words(Winter winter) {
+  private static String words(UsableWinter winter) {
     List<String> spans = winter.bridged().stream().map(WinterFitness::words).toList();
     return spans.isEmpty() ? "" : "bridged " + String.join(", ", spans);
   }
