@@ -3,6 +3,7 @@ package org.hibernacle.climate;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.hibernacle.model.DateSpan;
 import org.hibernacle.model.Season;
 
 /**
@@ -15,10 +16,12 @@ import org.hibernacle.model.Season;
  * @param coldestNight its date
  * @param frosts one entry a threshold, in the order of {@link #THRESHOLDS_C}
  * @param longestFrostRunDays longest run of days with a minimum below 0 °C
- * @param chillingHours hours of 0 to 7.2 °C in the window asked for
+ * @param window the days over which chill and warmth are summed
+ * @param windowMissingDays days of the window without both extremes; they add nothing to the sums
+ * @param chillingHours hours of 0 to 7.2 °C in the window
  * @param utahUnits Utah chill units in the window
  * @param chillPortions Dynamic Model portions in the window
- * @param growingDegreeHours ASYMCUR growing degree hours in the window, K·h
+ * @param growingDegreeHours {@link GrowingDegreeHours} in the window, K·h
  */
 public record WinterSummary(
     Season season,
@@ -28,6 +31,8 @@ public record WinterSummary(
     LocalDate coldestNight,
     List<Frosts> frosts,
     int longestFrostRunDays,
+    DateSpan window,
+    int windowMissingDays,
     double chillingHours,
     double utahUnits,
     double chillPortions,

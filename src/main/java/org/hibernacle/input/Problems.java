@@ -15,7 +15,7 @@ public final class Problems {
 
   private final List<Diagnostic> kept = new ArrayList<>();
   private int dropped;
-  private boolean errors;
+  private int errors;
 
   /** Adds an error: the run will stop before anything is written. */
   public void error(String code, String where, String found, String expected) {
@@ -34,8 +34,9 @@ public final class Problems {
   }
 
   private void add(Diagnostic diagnostic) {
-    errors |= diagnostic.severity() == Severity.ERROR;
-    int limit = diagnostic.severity() == Severity.ERROR ? 2 * LIMIT : LIMIT;
+    boolean error = diagnostic.severity() == Severity.ERROR;
+    errors += error ? 1 : 0;
+    int limit = error ? 2 * LIMIT : LIMIT;
     if (kept.size() < limit) {
       kept.add(diagnostic);
     } else {
@@ -45,6 +46,11 @@ public final class Problems {
 
   /** Whether the run must stop. */
   public boolean hasErrors() {
+    return errors > 0;
+  }
+
+  /** How many errors so far, those that were not kept included. */
+  int errorCount() {
     return errors;
   }
 

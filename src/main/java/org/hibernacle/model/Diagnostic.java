@@ -1,6 +1,7 @@
 package org.hibernacle.model;
 
 import java.util.Comparator;
+import java.util.regex.Pattern;
 
 /**
  * One thing that is wrong or worth knowing about the input or the run.
@@ -30,12 +31,21 @@ public record Diagnostic(
     NOTE
   }
 
-  /** Errors first, then by place, then by code. */
+  private static final Pattern NUMBER = Pattern.compile("\\d+");
+
+  /** Errors first, then by place (line 9 before line 10), then by code. */
   public static final Comparator<Diagnostic> ORDER =
       Comparator.comparing(Diagnostic::severity)
-          .thenComparing(Diagnostic::where)
+          .thenComparing(Diagnostic::whereInOrder)
           .thenComparing(Diagnostic::code)
           .thenComparing(Diagnostic::found);
+
+  /** The place with its numbers widened, so that they sort by size. */
+  private String whereInOrder() {
+    return NUMBER
+        .matcher(where)
+        .replaceAll(n -> "0".repeat(Math.max(0, 9 - n.group().length())) + n.group());
+  }
 
   /** One line: {@code where [code]: found; expected ...; consequence}. */
   @Override

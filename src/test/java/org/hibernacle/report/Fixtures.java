@@ -158,6 +158,8 @@ public final class Fixtures {
             new Frosts(-5, Optional.empty(), Optional.empty(), 3 + n),
             new Frosts(-10, Optional.empty(), Optional.empty(), n / 5)),
         4 + n,
+        new DateSpan(season.start(), season.endExclusive()),
+        n == 3 ? 2 : 0,
         1500 + 10 * n,
         1400 - 10 * n,
         70.4 + n,

@@ -1,0 +1,56 @@
+package org.hibernacle.input;
+
+/** The codes of the messages of this chapter; {@code docs/messages.md} has cause and cure. */
+final class Code {
+  static final String UNREADABLE_FILE = "IN-101";
+  static final String OLD_WORKBOOK = "IN-102";
+  static final String NOT_A_WORKBOOK = "IN-103";
+  static final String ENCRYPTED = "IN-104";
+  static final String EMPTY_FILE = "IN-105";
+  static final String DAMAGED = "IN-106";
+
+  static final String MISSING_SHEET = "IN-110";
+  static final String MISSING_HEADING = "IN-111";
+  static final String TWICE = "IN-112";
+  static final String UNKNOWN_COLUMN = "IN-113";
+  static final String UNKNOWN_SHEET = "IN-114";
+  static final String NO_UNIT = "IN-115";
+  static final String EXAMPLE_LEFT = "IN-116";
+  static final String NO_ROWS = "IN-117";
+  static final String ABOVE_HEADINGS = "IN-118";
+
+  static final String BAD_NUMBER = "IN-120";
+  static final String BAD_DATE = "IN-121";
+  static final String BAD_CHOICE = "IN-122";
+  static final String ERROR_CELL = "IN-123";
+  static final String FORMULA_WITHOUT_VALUE = "IN-124";
+  static final String FORMULA = "IN-125";
+  static final String NUMBER_AS_TEXT = "IN-126";
+  static final String DATE_AS_TEXT = "IN-127";
+  static final String DEFAULT = "IN-128";
+  static final String NOTHING_THERE = "IN-129";
+
+  static final String DUPLICATE_NAME = "IN-130";
+  static final String UNKNOWN_PLACE = "IN-131";
+  static final String NO_POT_SIZE = "IN-132";
+  static final String POT_OUT_OF_RANGE = "IN-133";
+  static final String POT_CONTRADICTS = "IN-134";
+  static final String POT_DERIVED = "IN-135";
+  static final String DATES_CROSSED = "IN-136";
+
+  static final String THERMOSTAT_CROSSED = "IN-140";
+  static final String HEATER_WITHOUT_TARGET = "IN-141";
+  static final String COVER_CONTRADICTS = "IN-142";
+
+  static final String UNKNOWN_SETTING = "IN-150";
+  static final String NO_LATITUDE = "IN-152";
+  static final String BAD_SETTING = "IN-151";
+
+  static final String UNKNOWN_SPECIES = "IN-201";
+  static final String GENUS_ONLY = "IN-202";
+  static final String SPECIES_CONTRADICTS = "IN-203";
+  static final String OWN_SPECIES = "IN-204";
+  static final String ROW_BY_CULTIVAR = "IN-205";
+
+  private Code() {}
+}

@@ -1,0 +1,89 @@
+package org.hibernacle.input;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Finds how the dates of a file are written by trying every way on the whole column: 03/04/2025
+ * alone does not tell its month. Keeps counts only.
+ */
+final class DateSurvey {
+  private final List<Trial> trials;
+  private String firstCell = "";
+  private String lastStation = "";
+
+  DateSurvey(List<DatePattern> patterns) {
+    trials = patterns.stream().map(Trial::new).toList();
+  }
+
+  /**
+   * @param station whose order of rows is looked at; a new one starts anew
+   */
+  void add(String cell, String station) {
+    if (!station.equals(lastStation)) {
+      lastStation = station;
+      trials.forEach(trial -> trial.last = LocalDate.MIN);
+    }
+    if (firstCell.isEmpty()) {
+      firstCell = cell;
+    }
+    trials.forEach(trial -> trial.add(cell));
+  }
+
+  /**
+   * The way that reads the most dates. Between two that read equally many, the one that puts them
+   * in order. Reports an error and is empty if none or more than one is left.
+   */
+  Optional<DateRule> decide(String where, Problems problems) {
+    int most = trials.stream().mapToInt(trial -> trial.read).max().orElse(0);
+    if (most == 0) {
+      problems.error(
+          "IN-310",
+          where,
+          firstCell.isEmpty() ? "no rows with a date" : "the date \"" + firstCell + "\"",
+          "dates with a four-digit year such as 2025-01-14, 20250114, 14.01.2025 or 1/14/2025;"
+              + " --date-format tells another way");
+      return Optional.empty();
+    }
+    List<Trial> best = new ArrayList<>(trials.stream().filter(t -> t.read == most).toList());
+    if (best.size() > 1 && best.stream().anyMatch(t -> t.ascending)) {
+      best.removeIf(t -> !t.ascending);
+    }
+    if (best.size() > 1) {
+      problems.error(
+          "IN-311",
+          where,
+          "dates such as \""
+              + firstCell
+              + "\" that can be read as "
+              + String.join(" or ", best.stream().map(t -> t.pattern.shown()).toList()),
+          "--date-format with one of them");
+      return Optional.empty();
+    }
+    return Optional.of(best.get(0).pattern);
+  }
+
+  private static final class Trial {
+    private final DatePattern pattern;
+    private int read;
+    private boolean ascending = true;
+    private LocalDate last = LocalDate.MIN;
+
+    Trial(DatePattern pattern) {
+      this.pattern = pattern;
+    }
+
+    void add(String cell) {
+      pattern
+          .read(cell)
+          .ifPresent(
+              stamp -> {
+                read++;
+                ascending &= !stamp.day().isBefore(last);
+                last = stamp.day();
+              });
+    }
+  }
+}

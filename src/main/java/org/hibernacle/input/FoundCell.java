@@ -1,0 +1,51 @@
+package org.hibernacle.input;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/**
+ * A cell as it was found.
+ *
+ * @param address {@code C7}, or a line and heading in a text file
+ * @param value a {@link String} (stripped, may be empty), {@link Double}, {@link
+ *     java.time.LocalDate} or {@link Boolean}
+ * @param state whether the value can be used
+ */
+record FoundCell(String address, Object value, State state) {
+  /** Whether the value can be used. */
+  enum State {
+    TYPED,
+    /** The stored result of a formula. */
+    FORMULA,
+    /** A formula whose result was never stored. */
+    FORMULA_WITHOUT_VALUE,
+    /** {@code #REF!} and the like, as text in the value. */
+    ERROR
+  }
+
+  static FoundCell typed(String address, Object value) {
+    return new FoundCell(address, value, State.TYPED);
+  }
+
+  boolean isBlank() {
+    return value.equals("") && (state == State.TYPED || state == State.FORMULA);
+  }
+
+  boolean isUsable() {
+    return state == State.TYPED || state == State.FORMULA;
+  }
+
+  /** The value as the keeper would read it; whole numbers without decimals. */
+  String text() {
+    return value instanceof Double number ? plain(number) : value.toString();
+  }
+
+  /** A number without needless zeros, at most six decimals, with a point in every locale. */
+  static String plain(double number) {
+    if (!Double.isFinite(number)) {
+      return Double.toString(number);
+    }
+    BigDecimal rounded = BigDecimal.valueOf(number).setScale(6, RoundingMode.HALF_EVEN);
+    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+  }
+}

@@ -1,0 +1,118 @@
+package org.hibernacle.input;
+
+import java.time.DateTimeException;
+import java.time.DayOfWeek;
+import java.time.ZoneId;
+import java.util.EnumSet;
+import java.util.IllformedLocaleException;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.hibernacle.model.DateSpan;
+import org.hibernacle.model.Settings;
+import org.hibernacle.model.Settings.Paper;
+import org.hibernacle.model.Settings.Units;
+
+/** Reads the settings. Only the latitude has no default, for the length of the day hangs on it. */
+final class SettingsRows {
+  static final double SITE_COLDER_K = 1.5;
+  static final double SAFETY_MARGIN_K = 2;
+  private static final Set<DayOfWeek> WEEKEND = EnumSet.of(DayOfWeek.SATURDAY, DayOfWeek.SUNDAY);
+
+  private SettingsRows() {}
+
+  static Optional<Settings> read(Row row) {
+    if (row.isBlank(Column.LATITUDE)) {
+      row.missing(
+          Code.NO_LATITUDE,
+          Column.LATITUDE,
+          "the site's latitude in degrees, negative in the south, e.g. 52.5; day length hangs on it");
+    }
+    if (!row.isBlank(Column.SITE)) {
+      ExampleRow.warn(row, Column.SITE);
+    }
+    OptionalDouble latitude = row.number(Column.LATITUDE, -66, 66);
+    Settings settings =
+        new Settings(
+            row.text(Column.SITE),
+            row.number(Column.SITE_COLDER_BY, -5, 15, SITE_COLDER_K),
+            latitude.orElse(0),
+            row.number(Column.LONGITUDE, -180, 180, 0),
+            zone(row),
+            row.choice(Column.UNITS, Choice.UNITS, Units.METRIC),
+            row.number(Column.SAFETY_MARGIN, 0, 10, SAFETY_MARGIN_K),
+            row.whole(Column.ACCEPTED_RISK, 0, 9, 0),
+            movingDays(row),
+            away(row),
+            row.whole(Column.PLANTS_PER_DAY, 1, 10_000),
+            row.whole(Column.MINUTES_PER_DAY, 1, 1440),
+            row.choice(Column.PAPER, Choice.PAPER, Paper.A4),
+            row.choice(Column.FIRST_DAY_OF_WEEK, Choice.WEEKDAY, DayOfWeek.MONDAY),
+            language(row));
+    return latitude.isPresent() ? Optional.of(settings) : Optional.empty();
+  }
+
+  private static ZoneId zone(Row row) {
+    if (row.isBlank(Column.TIME_ZONE)) {
+      row.useDefault(Column.TIME_ZONE, "UTC");
+    }
+    return row.parsed(
+            Column.TIME_ZONE,
+            SettingsRows::zoneNamed,
+            Code.BAD_SETTING,
+            "a time zone such as Europe/Vienna, or UTC")
+        .orElse(ZoneId.of("UTC"));
+  }
+
+  private static Optional<ZoneId> zoneNamed(String text) {
+    try {
+      return Optional.of(ZoneId.of(text));
+    } catch (DateTimeException e) {
+      return Optional.empty();
+    }
+  }
+
+  private static Set<DayOfWeek> movingDays(Row row) {
+    if (row.isBlank(Column.MOVING_DAYS)) {
+      row.useDefault(Column.MOVING_DAYS, "Saturday, Sunday");
+    }
+    return row.parsed(
+            Column.MOVING_DAYS,
+            DayLists::weekdays,
+            Code.BAD_SETTING,
+            "weekdays such as \"Sat, Sun\", or \"weekend\", or \"any\"")
+        .orElse(WEEKEND);
+  }
+
+  private static List<DateSpan> away(Row row) {
+    return row.parsed(
+            Column.AWAY,
+            DayLists::spans,
+            Code.BAD_SETTING,
+            "first and last day such as \"2026-12-20 to 2027-01-06\"; several with ; between")
+        .orElse(List.of());
+  }
+
+  private static Locale language(Row row) {
+    if (row.isBlank(Column.LANGUAGE_TAG)) {
+      row.useDefault(Column.LANGUAGE_TAG, "en-GB");
+    }
+    return row.parsed(
+            Column.LANGUAGE_TAG,
+            SettingsRows::localeTagged,
+            Code.BAD_SETTING,
+            "a language tag such as en-GB or de-AT")
+        .orElse(Locale.UK);
+  }
+
+  private static Optional<Locale> localeTagged(String text) {
+    try {
+      Locale locale = new Locale.Builder().setLanguageTag(text).build();
+      return locale.getLanguage().isEmpty() ? Optional.empty() : Optional.of(locale);
+    } catch (IllformedLocaleException e) {
+      return Optional.empty();
+    }
+  }
+}

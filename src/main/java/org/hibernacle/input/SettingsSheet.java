@@ -1,0 +1,110 @@
+package org.hibernacle.input;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import org.hibernacle.input.FoundSheet.FoundRow;
+
+/** Finds the settings: names in the column {@code Setting}, what they are in {@code Value}. */
+final class SettingsSheet {
+  private static final int HEADING_ROWS = 20;
+
+  private final FoundSheet found;
+  private final Problems problems;
+  private final Tally tally;
+  private final List<String> unitless = new ArrayList<>();
+
+  SettingsSheet(FoundSheet found, Problems problems, Tally tally) {
+    this.found = found;
+    this.problems = problems;
+    this.tally = tally;
+  }
+
+  /** Row of the headings among the rows found; 0 if there is none. */
+  int headingIndex() {
+    return IntStream.range(0, Math.min(HEADING_ROWS, found.rows().size()))
+        .filter(i -> column(i, "setting").isPresent() && column(i, "value").isPresent())
+        .findFirst()
+        .orElse(0);
+  }
+
+  /** All settings as one row; empty with an error where the headings are missing. */
+  Optional<Row> read() {
+    int headingIndex = headingIndex();
+    OptionalInt name = column(headingIndex, "setting");
+    OptionalInt value = column(headingIndex, "value");
+    if (name.isEmpty() || value.isEmpty()) {
+      problems.error(
+          Code.MISSING_HEADING,
+          found.where(),
+          "no headings \"Setting\" and \"Value\"",
+          "these two headings in one row");
+      return Optional.empty();
+    }
+    Map<Column, Row.Entry> entries = new EnumMap<>(Column.class);
+    for (FoundRow row : found.rows().subList(headingIndex + 1, found.rows().size())) {
+      add(entries, row.cells().get(name.getAsInt()), row.cells().get(value.getAsInt()));
+    }
+    if (!unitless.isEmpty()) {
+      problems.note(
+          Code.NO_UNIT,
+          found.where(),
+          "settings without a unit",
+          "read: " + String.join(", ", unitless));
+    }
+    return Optional.of(
+        new Row(found.where(), "column Setting", entries, problems, tally, Tally.Noun.NOTHING));
+  }
+
+  private OptionalInt column(int rowIndex, String key) {
+    if (found.rows().isEmpty()) {
+      return OptionalInt.empty();
+    }
+    List<FoundCell> cells = found.rows().get(rowIndex).cells();
+    return IntStream.range(0, cells.size())
+        .filter(i -> Words.key(cells.get(i).text()).equals(key))
+        .findFirst();
+  }
+
+  private void add(Map<Column, Row.Entry> entries, FoundCell name, FoundCell value) {
+    Optional<Headings.Meaning> meaning = Headings.meaning(InventorySheet.SETTINGS, name.text());
+    if (meaning.isEmpty()) {
+      reportUnknown(name, value);
+      return;
+    }
+    Column setting = meaning.get().column();
+    CellReport.report(found, value, true, problems, tally);
+    Quantity.Unit unit = meaning.get().unit().orElse(setting.quantity().ours());
+    Row.Entry first = entries.putIfAbsent(setting, new Row.Entry(name.text(), unit, value));
+    if (first != null) {
+      problems.error(
+          Code.TWICE,
+          found.where(name.address()),
+          "\"" + name.text() + "\" and \"" + first.heading() + "\" both mean " + setting.title(),
+          "one row for it");
+    } else if (setting.quantity().needsUnit() && meaning.get().unit().isEmpty()) {
+      unitless.add(name.text() + " in " + setting.quantity().ours().symbol());
+    }
+  }
+
+  private void reportUnknown(FoundCell name, FoundCell value) {
+    if (name.isBlank() && value.isBlank()) {
+      return;
+    }
+    List<String> nearest =
+        Nearest.of(
+            name.text(), InventorySheet.SETTINGS.columns().stream().map(Column::title).toList(), 1);
+    problems.warning(
+        Code.UNKNOWN_SETTING,
+        found.where(name.address()),
+        "setting \"" + name.text() + "\" is not one the program knows",
+        nearest.isEmpty()
+            ? "a setting of the blank form"
+            : "\"" + nearest.get(0) + "\" if that is meant",
+        "it is carried into the plan as it stands, and nothing is read from it");
+  }
+}

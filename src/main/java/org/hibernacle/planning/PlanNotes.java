@@ -1,0 +1,123 @@
+package org.hibernacle.planning;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.hibernacle.climate.UsableWinter;
+import org.hibernacle.climate.WinterSelection;
+import org.hibernacle.model.Diagnostic;
+import org.hibernacle.model.Diagnostic.Severity;
+import org.hibernacle.model.Inventory;
+import org.hibernacle.thermal.PlaceBase;
+
+/**
+ * Says what the plan assumed and what it had to leave out. Codes are listed in docs/messages.md.
+ */
+final class PlanNotes {
+  private final List<Diagnostic> notes = new ArrayList<>();
+
+  void selection(WinterSelection selection) {
+    for (WinterSelection.LeftOut out : selection.leftOut()) {
+      String why =
+          switch (out.reason()) {
+            case FILE_STARTS_TOO_LATE -> "the file starts too late for it";
+            case FILE_ENDS_TOO_EARLY -> "the file ends too early for it";
+            case GAP_TOO_LONG -> "a gap from " + out.missing().fromInclusive() + " is too long";
+            case TOO_MANY_GAPS -> "too many days are missing";
+          };
+      add(
+          Severity.NOTE,
+          "PL-401",
+          "winter " + out.season(),
+          why,
+          "every day of the cold months",
+          "the winter was left out");
+    }
+    for (UsableWinter winter : selection.winters()) {
+      if (!winter.bridged().isEmpty()) {
+        add(
+            Severity.WARNING,
+            "PL-402",
+            "winter " + winter.season(),
+            winter.bridged().size()
+                + " short gaps, the first on "
+                + winter.bridged().get(0).fromInclusive(),
+            "every day",
+            "they were bridged by straight lines");
+      }
+    }
+  }
+
+  void winters(WintersOnFile winters) {
+    if (winters.count() == 1) {
+      add(
+          Severity.WARNING,
+          "PL-403",
+          "temperatures",
+          "one usable winter",
+          "ten or more",
+          "the plan knows nothing of other winters; keep more in hand");
+    }
+    for (int w = 0; w < winters.count(); w++) {
+      if (!PlaceBase.hasWholeYear(winters.winter(w))) {
+        add(
+            Severity.NOTE,
+            "PL-404",
+            "winter " + winters.winter(w).season(),
+            "temperatures from " + winters.winter(w).first() + " only",
+            "a whole year",
+            "soil starts from a rule of latitude, plants start unhardened");
+      }
+    }
+  }
+
+  void settings(Inventory inventory) {
+    var settings = inventory.settings();
+    if (settings.acceptedRiskOfTen() > 0) {
+      add(
+          Severity.WARNING,
+          "PL-405",
+          "Settings, Accepted risk",
+          settings.acceptedRiskOfTen() + " of 10 seasons",
+          "",
+          "this version plans for every winter on file and takes no risk");
+    }
+    if (settings.plantsPerMovingDay().isPresent() || settings.minutesPerMovingDay().isPresent()) {
+      add(
+          Severity.WARNING,
+          "PL-406",
+          "Settings",
+          "a limit on the work of one moving day",
+          "",
+          "this version does not spread moves over several days; see the moving days");
+    }
+  }
+
+  void room(List<PlaceForecast> places) {
+    for (PlaceForecast place : places) {
+      if (place.overfull()) {
+        add(
+            Severity.WARNING,
+            "PL-407",
+            "place " + place.place().name(),
+            String.format(Locale.ROOT, "%.1f m2 asked for", place.peakM2()),
+            String.format(Locale.ROOT, "at most %.1f m2", place.place().floorM2().orElse(0)),
+            "this version does not share out room; find more of it or move plants elsewhere");
+      }
+    }
+  }
+
+  List<Diagnostic> sorted() {
+    return notes.stream().sorted(Diagnostic.ORDER).toList();
+  }
+
+  private void add(
+      Severity severity,
+      String code,
+      String where,
+      String found,
+      String expected,
+      String consequence) {
+    notes.add(new Diagnostic(severity, code, where, found, expected, consequence));
+  }
+}

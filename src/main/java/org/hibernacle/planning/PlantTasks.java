@@ -1,0 +1,126 @@
+package org.hibernacle.planning;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.hibernacle.model.Place;
+import org.hibernacle.model.Plant;
+
+/** Tasks that follow from what one plant lives through. */
+final class PlantTasks {
+  /** Frozen through for this long, a ball is thawed and watered; common practice, no source. */
+  static final int THAW_OUT_NIGHTS = 21;
+
+  private static final double FROZEN_THROUGH = 0.99;
+
+  private final Plant plant;
+  private final WintersOnFile winters;
+  private final PlantPlanner.Found found;
+  private final List<Move> moves;
+
+  PlantTasks(Plant plant, WintersOnFile winters, PlantPlanner.Found found, List<Move> moves) {
+    this.plant = plant;
+    this.winters = winters;
+    this.found = found;
+    this.moves = moves;
+  }
+
+  List<Task> tasks() {
+    List<Task> tasks = new ArrayList<>();
+    thawOut(tasks);
+    fleece(tasks);
+    keepDry(tasks);
+    twoPeople(tasks);
+    return tasks;
+  }
+
+  private void thawOut(List<Task> tasks) {
+    int longest = 0;
+    int earliest = Integer.MAX_VALUE;
+    int latest = 0;
+    int place = 0;
+    for (Lived lived : found.lived()) {
+      int run = 0;
+      for (int n = 0; n < lived.path().length; n++) {
+        run = lived.trace().coreIceMin()[n] >= FROZEN_THROUGH ? run + 1 : 0;
+        if (run >= THAW_OUT_NIGHTS) {
+          int night = winters.planNight(lived.winter(), n);
+          earliest = Math.min(earliest, night);
+          latest = Math.max(latest, night);
+          longest = Math.max(longest, run);
+          place = lived.path()[n];
+        }
+      }
+    }
+    if (longest > 0) {
+      String name = winters.places().get(place).name();
+      tasks.add(task(Task.Kind.THAW_OUT, earliest, latest, name, OptionalDouble.of(longest)));
+    }
+  }
+
+  private void fleece(List<Task> tasks) {
+    int hit = 0;
+    int earliest = Integer.MAX_VALUE;
+    int latest = 0;
+    for (Lived lived : found.lived()) {
+      boolean frosted = false;
+      for (int n = lived.state().budBreak(); n < lived.path().length; n++) {
+        boolean outside = !winters.places().get(lived.path()[n]).roofed();
+        if (outside && lived.trace().airMinC()[n] < plant.species().newGrowthLimitC()) {
+          frosted = true;
+          int woke = winters.planNight(lived.winter(), lived.state().budBreak());
+          earliest = Math.min(earliest, woke);
+          latest = Math.max(latest, winters.planNight(lived.winter(), n));
+        }
+      }
+      hit += frosted ? 1 : 0;
+    }
+    if (hit > 0) {
+      tasks.add(task(Task.Kind.FLEECE_READY, earliest, latest, "", OptionalDouble.of(hit)));
+    }
+  }
+
+  private void keepDry(List<Task> tasks) {
+    if (!plant.species().keepDry()) {
+      return;
+    }
+    for (Stay stay : found.path().stays(winters.season(), winters.places())) {
+      Place place = stay.place();
+      if (place.roofed() && !place.name().equals(plant.home())) {
+        tasks.add(
+            new Task(
+                Task.Kind.KEEP_DRY,
+                stay.fromInclusive(),
+                stay.toExclusive().minusDays(1),
+                place.name(),
+                List.of(plant.id()),
+                OptionalDouble.empty()));
+      }
+    }
+  }
+
+  private void twoPeople(List<Task> tasks) {
+    double massKg = Mass.wetKg(plant.container());
+    if (massKg <= Mass.TWO_PEOPLE_KG) {
+      return;
+    }
+    for (Move move : moves) {
+      LocalDate day = move.date();
+      tasks.add(
+          new Task(
+              Task.Kind.TWO_PERSON_LIFT,
+              day,
+              day,
+              move.to().name(),
+              List.of(plant.id()),
+              OptionalDouble.of(massKg)));
+    }
+  }
+
+  private Task task(Task.Kind kind, int from, int to, String place, OptionalDouble amount) {
+    LocalDate first = winters.season().day(from);
+    LocalDate last = winters.season().day(to);
+    return new Task(kind, first, last, place, List.of(plant.id()), amount);
+  }
+}

@@ -1,0 +1,267 @@
+package org.hibernacle.planning;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.hibernacle.climate.Winter;
+import org.hibernacle.model.Group;
+import org.hibernacle.model.Light;
+import org.hibernacle.model.Place;
+import org.hibernacle.model.Plant;
+import org.hibernacle.model.Species;
+import org.hibernacle.physiology.PlantState;
+import org.hibernacle.thermal.BallTrace;
+
+/**
+ * The hard rules, one method each, judged night by night along a path. A rule sees what the plant
+ * lived through and says by how many kelvin it was broken; it never changes anything. High summer,
+ * the first month and the last fortnight of the season, is not judged: plants stand in their summer
+ * quarters and the keeper watches the forecast.
+ */
+final class Rules {
+  /** Week's mean air above which hardy plants at rest may not stand under a roof, °C. */
+  static final double REST_CEILING_C = 5;
+
+  /** With a limit at or below this, a ball on its plateau is safe, °C; own choice. */
+  static final double PLATEAU_SUFFICES_C = -0.5;
+
+  /** Nights under the storage range within a week that a tropical plant is spared. */
+  static final int CHILLY_NIGHTS = 3;
+
+  /** Freshly cut roots must not freeze for this long, days; common practice, no source. */
+  static final int FRESH_ROOT_DAYS = 42;
+
+  /** Share of ice in the edge shell that counts as a wet freeze. */
+  private static final double WET_FREEZE_ICE = 0.1;
+
+  private final Plant plant;
+  private final Species species;
+  private final WintersOnFile winters;
+  private final double marginK;
+
+  Rules(Plant plant, WintersOnFile winters, double marginK) {
+    this.plant = plant;
+    this.species = plant.species();
+    this.winters = winters;
+    this.marginK = marginK;
+  }
+
+  /** Every rule broken, in order of nights. */
+  List<Lived.Broken> judge(Lived lived) {
+    List<Lived.Broken> broken = new ArrayList<>();
+    Winter winter = winters.winter(lived.winter());
+    int from = Math.max(0, winter.index(winter.season().start().plusMonths(1)));
+    int to = Math.min(lived.path().length, winter.index(winter.season().endExclusive()) - 15);
+    for (int night = from; night < to; night++) {
+      rootBall(lived, night, broken);
+      shoots(lived, night, broken);
+      chilling(lived, night, broken);
+      wokenGrowth(lived, night, broken);
+      ballFrozen(lived, night, broken);
+      if (place(lived, night).roofed()) {
+        wakesInTheDark(lived, night, broken);
+        tooWarm(lived, night, broken);
+        tooDark(lived, night, broken);
+      }
+    }
+    return broken;
+  }
+
+  private Place place(Lived lived, int night) {
+    return winters.places().get(lived.path()[night]);
+  }
+
+  /**
+   * The root ball keeps the safety margin above today's root limit. While it rests on its 0 °C
+   * plateau it breaks nothing, if the limit lies clearly below: the ice still to form is a margin
+   * of hours.
+   */
+  private void rootBall(Lived lived, int night, List<Lived.Broken> broken) {
+    BallTrace trace = lived.trace();
+    double limitC = lived.state().rootLimitC()[night];
+    double keptC = limitC + marginK;
+    if (limitC <= PLATEAU_SUFFICES_C) {
+      keptC = Math.min(keptC, 0);
+    }
+    double deficitK = keptC - trace.ballMinC()[night];
+    add(
+        broken,
+        lived,
+        Rule.ROOT_BALL,
+        night,
+        trace.ballMinHour()[night],
+        trace.ballMinC()[night],
+        limitC,
+        deficitK);
+  }
+
+  /**
+   * The air keeps the safety margin above today's shoot limit, until buds break; after that frost
+   * on new growth is a matter of fleece, and of {@link #wokenGrowth} if a roof woke it.
+   */
+  private void shoots(Lived lived, int night, List<Lived.Broken> broken) {
+    if (night >= lived.state().budBreak()) {
+      return;
+    }
+    BallTrace trace = lived.trace();
+    double limitC = lived.state().shootLimitC()[night];
+    double deficitK = limitC + marginK - trace.airMinC()[night];
+    add(
+        broken,
+        lived,
+        Rule.SHOOTS,
+        night,
+        trace.airMinHour()[night],
+        trace.airMinC()[night],
+        limitC,
+        deficitK);
+  }
+
+  /** A plant that does not harden is spared the third night in a week below its storage range. */
+  private void chilling(Lived lived, int night, List<Lived.Broken> broken) {
+    if (species.group().hardens()) {
+      return;
+    }
+    double[] airMinC = lived.trace().airMinC();
+    double lowestC = species.minStoreC();
+    int chilly = 0;
+    for (int n = Math.max(0, night - 6); n <= night; n++) {
+      chilly += airMinC[n] < lowestC ? 1 : 0;
+    }
+    if (chilly >= CHILLY_NIGHTS && airMinC[night] < lowestC) {
+      add(
+          broken,
+          lived,
+          Rule.CHILLING,
+          night,
+          lived.trace().airMinHour()[night],
+          airMinC[night],
+          lowestC,
+          Math.max(0.1, lowestC - airMinC[night]));
+    }
+  }
+
+  /** Fresh growth made under a roof is not brought out into frost. */
+  private void wokenGrowth(Lived lived, int night, List<Lived.Broken> broken) {
+    PlantState state = lived.state();
+    int woke = state.budBreak();
+    if (night < woke || woke >= lived.path().length || !place(lived, woke).roofed()) {
+      return;
+    }
+    double limitC = species.newGrowthLimitC();
+    double airC = lived.trace().airMinC()[night];
+    add(
+        broken,
+        lived,
+        Rule.WOKEN_GROWTH,
+        night,
+        lived.trace().airMinHour()[night],
+        airC,
+        limitC,
+        limitC - airC);
+  }
+
+  /** Freshly cut roots, and a pot that frost cracks, do not freeze. */
+  private void ballFrozen(Lived lived, int night, List<Lived.Broken> broken) {
+    double ice = lived.trace().edgeIceMax()[night];
+    if (ice <= WET_FREEZE_ICE || (plant.frostProofPot() && !freshRoots(lived, night))) {
+      return;
+    }
+    double ballC = lived.trace().ballMinC()[night];
+    add(
+        broken,
+        lived,
+        Rule.BALL_FROZEN,
+        night,
+        lived.trace().ballMinHour()[night],
+        ballC,
+        0,
+        Math.max(1, -ballC));
+  }
+
+  private boolean freshRoots(Lived lived, int night) {
+    if (plant.plannedRootWork().isEmpty()) {
+      return false;
+    }
+    LocalDate planned = winters.season().day(winters.planNight(lived.winter(), night));
+    LocalDate work = plant.plannedRootWork().get();
+    return !planned.isBefore(work) && planned.isBefore(work.plusDays(FRESH_ROOT_DAYS));
+  }
+
+  /** No bud breaks in a place without enough light. */
+  private void wakesInTheDark(Lived lived, int night, List<Lived.Broken> broken) {
+    if (night >= lived.state().budBreak() && place(lived, night).light() == Light.DARK) {
+      double weekC = winters.nights(lived.winter(), lived.path()[night]).weekMeanC()[night];
+      add(
+          broken,
+          lived,
+          Rule.WAKES_IN_THE_DARK,
+          night,
+          24 * night + 24,
+          weekC,
+          REST_CEILING_C,
+          Math.max(1, weekC - REST_CEILING_C));
+    }
+  }
+
+  /** No roof for a hardy plant at rest where a week would average above 5 °C. */
+  private void tooWarm(Lived lived, int night, List<Lived.Broken> broken) {
+    boolean hardy = species.group().restsCold() && species.group() != Group.TENDER_ROOTED_HARDY;
+    boolean atRest = lived.state().dormant()[night] && night < lived.state().restEnd();
+    if (hardy && atRest) {
+      double weekC = winters.nights(lived.winter(), lived.path()[night]).weekMeanC()[night];
+      add(
+          broken,
+          lived,
+          Rule.TOO_WARM_AT_REST,
+          night,
+          24 * night + 24,
+          weekC,
+          REST_CEILING_C,
+          weekC - REST_CEILING_C);
+    }
+  }
+
+  /** No dark place for a plant in leaf. */
+  private void tooDark(Lived lived, int night, List<Lived.Broken> broken) {
+    Light light = place(lived, night).light();
+    if (light == Light.DARK
+        && lived.state().inLeaf(night, species.foliage())
+        && night < lived.state().budBreak()) {
+      add(
+          broken,
+          lived,
+          Rule.TOO_DARK,
+          night,
+          24 * night + 24,
+          lived.trace().airMeanC()[night],
+          0,
+          5);
+    }
+  }
+
+  private void add(
+      List<Lived.Broken> broken,
+      Lived lived,
+      Rule rule,
+      int night,
+      int hour,
+      double foundC,
+      double limitC,
+      double deficitK) {
+    if (deficitK <= 1e-9) {
+      return;
+    }
+    Winter winter = winters.winter(lived.winter());
+    Violation violation =
+        new Violation(
+            rule,
+            winter.season(),
+            winter.first().plusDays(hour / 24),
+            place(lived, night).name(),
+            foundC,
+            limitC,
+            deficitK);
+    broken.add(new Lived.Broken(night, lived.path()[night], violation));
+  }
+}

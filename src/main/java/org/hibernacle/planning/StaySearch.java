@@ -1,0 +1,165 @@
+package org.hibernacle.planning;
+
+import java.util.Arrays;
+
+/**
+ * Finds the cheapest path through the places, from home back to home: which place on each night,
+ * with moves only on moving days, at least {@value #LEAST_STAY_NIGHTS} nights in a place before the
+ * next move, and at most {@value #MOST_MOVES} moves.
+ *
+ * <p>Exact dynamic programming over (night, place, moves made). A place is entered by {@code
+ * arrived}; after the least stay it becomes {@code free}, from which the next move may start.
+ */
+final class StaySearch {
+  static final int LEAST_STAY_NIGHTS = 14;
+  static final int MOST_MOVES = 4;
+
+  private static final long NONE = Long.MAX_VALUE;
+
+  private final int nights;
+  private final int places;
+  private final int home;
+  private final boolean[] admissible;
+  private final long[][] before;
+  private final MoveRule mayMove;
+  private final long[][][] free;
+  private final long[][][] arrived;
+  private final int[][][] cameFrom;
+
+  /** Whether a pot may be carried on a night's day, in that direction. */
+  interface MoveRule {
+    boolean allows(int night, int from, int to);
+  }
+
+  /**
+   * A search.
+   *
+   * @param costByPlaceAndNight of standing in each place on each night
+   * @param admissible places that may be used at all; home always is
+   * @param home index of the home place
+   * @param mayMove moving days and the keeper's wishes
+   */
+  StaySearch(long[][] costByPlaceAndNight, boolean[] admissible, int home, MoveRule mayMove) {
+    places = costByPlaceAndNight.length;
+    nights = costByPlaceAndNight[0].length;
+    this.home = home;
+    this.admissible = admissible.clone();
+    this.admissible[home] = true;
+    this.mayMove = mayMove;
+    free = new long[nights + 1][places][MOST_MOVES + 1];
+    arrived = new long[nights + 1][places][MOST_MOVES + 1];
+    cameFrom = new int[nights + 1][places][MOST_MOVES + 1];
+    before = new long[places][nights + 1];
+    for (int p = 0; p < places; p++) {
+      for (int n = 0; n < nights; n++) {
+        before[p][n + 1] = before[p][n] + costByPlaceAndNight[p][n];
+      }
+    }
+  }
+
+  /** The cheapest path, as the place of each night. */
+  int[] cheapest() {
+    for (int n = 0; n <= nights; n++) {
+      for (int p = 0; p < places; p++) {
+        Arrays.fill(free[n][p], NONE);
+        Arrays.fill(arrived[n][p], NONE);
+      }
+    }
+    free[0][home][0] = 0;
+    for (int n = 0; n <= nights; n++) {
+      for (int p = 0; p < places; p++) {
+        for (int moves = 0; moves <= MOST_MOVES && admissible[p]; moves++) {
+          free[n][p][moves] = cheapestFree(n, p, moves);
+        }
+      }
+      arrive(n);
+    }
+    return trace();
+  }
+
+  private long cheapestFree(int n, int p, int moves) {
+    long best = n == 0 ? free[0][p][moves] : NONE;
+    if (n > 0 && free[n - 1][p][moves] != NONE) {
+      best = free[n - 1][p][moves] + before[p][n] - before[p][n - 1];
+    }
+    int entered = n - LEAST_STAY_NIGHTS;
+    if (entered >= 0 && arrived[entered][p][moves] != NONE) {
+      best = Math.min(best, arrived[entered][p][moves] + before[p][n] - before[p][entered]);
+    }
+    return best;
+  }
+
+  private void arrive(int n) {
+    for (int to = 0; to < places && n < nights; to++) {
+      for (int from = 0; from < places && admissible[to]; from++) {
+        if (from == to || !admissible[from] || !mayMove.allows(n, from, to)) {
+          continue;
+        }
+        for (int moves = 0; moves < MOST_MOVES; moves++) {
+          if (free[n][from][moves] == NONE) {
+            continue;
+          }
+          long cost = free[n][from][moves] + Cost.MOVE;
+          if (cost < arrived[n][to][moves + 1]) {
+            arrived[n][to][moves + 1] = cost;
+            cameFrom[n][to][moves + 1] = from;
+          }
+        }
+      }
+    }
+  }
+
+  private int[] trace() {
+    long best = NONE;
+    int moves = 0;
+    int entered = -1;
+    for (int m = 0; m <= MOST_MOVES; m++) {
+      if (free[nights][home][m] < best) {
+        best = free[nights][home][m];
+        moves = m;
+        entered = -1;
+      }
+      for (int n = Math.max(0, nights - LEAST_STAY_NIGHTS + 1); n < nights; n++) {
+        if (arrived[n][home][m] == NONE) {
+          continue;
+        }
+        long cost = arrived[n][home][m] + before[home][nights] - before[home][n];
+        if (cost < best) {
+          best = cost;
+          moves = m;
+          entered = n;
+        }
+      }
+    }
+    int place = home;
+    int[] path = new int[nights];
+    int n = nights;
+    while (n > 0) {
+      int from = entered >= 0 ? entered : entry(n, place, moves);
+      Arrays.fill(path, Math.max(0, from), n, place);
+      if (from < 0) {
+        break;
+      }
+      int previous = cameFrom[from][place][moves];
+      n = from;
+      place = previous;
+      moves--;
+      entered = -1;
+    }
+    return path;
+  }
+
+  /** Night on which the place was entered, or -1 if it was the first. */
+  private int entry(int night, int place, int moves) {
+    for (int n = night; n > 0; n--) {
+      int entered = n - LEAST_STAY_NIGHTS;
+      if (entered >= 0
+          && arrived[entered][place][moves] != NONE
+          && free[n][place][moves]
+              == arrived[entered][place][moves] + before[place][n] - before[place][entered]) {
+        return entered;
+      }
+    }
+    return -1;
+  }
+}

@@ -1,0 +1,74 @@
+package org.hibernacle.planning;
+
+import java.util.List;
+import java.util.Optional;
+import org.hibernacle.model.Season;
+
+/**
+ * Brings the dates of a path closer together. The search remembers every rule it saw broken on any
+ * path it tried, so it may keep a plant away longer than its own path needs. Here each return is
+ * tried one moving day earlier, and each leaving one later, again and again, as long as living it
+ * breaks nothing more.
+ */
+final class Tightening {
+  private final PlantPlanner planner;
+  private final Season season;
+
+  Tightening(PlantPlanner planner, Season season) {
+    this.planner = planner;
+    this.season = season;
+  }
+
+  PlantPlanner.Found tighten(PlantPlanner.Found found) {
+    Path path = found.path();
+    List<Lived> lived = found.lived();
+    int moves = path.moveNights().size();
+    for (int i = moves - 1; i >= 0; i--) {
+      int step = comesBack(path, i) ? -1 : 1;
+      Optional<Path> closer = shifted(path, i, step);
+      while (closer.isPresent()) {
+        List<Lived> trial = planner.live(closer.get());
+        if (brokenTicks(trial) > brokenTicks(lived)) {
+          break;
+        }
+        path = closer.get();
+        lived = trial;
+        closer = shifted(path, i, step);
+      }
+    }
+    return new PlantPlanner.Found(path, lived, found.atHome());
+  }
+
+  /** Whether a move comes after midwinter, so that earlier is closer to home. */
+  private boolean comesBack(Path path, int move) {
+    return path.moveNights().get(move) > season.index(season.midwinter());
+  }
+
+  /**
+   * The path with one move on the next moving day in a direction, or the same path if none fits.
+   */
+  private Optional<Path> shifted(Path path, int move, int step) {
+    List<Integer> nights = path.moveNights();
+    int night = nights.get(move);
+    int earliest = move == 0 ? 1 : nights.get(move - 1) + StaySearch.LEAST_STAY_NIGHTS;
+    int latest =
+        move + 1 < nights.size()
+            ? nights.get(move + 1) - StaySearch.LEAST_STAY_NIGHTS
+            : path.placeByNight().length - 1;
+    int from = path.placeByNight()[night - 1];
+    int to = path.placeByNight()[night];
+    for (int n = night + step; n >= earliest && n <= latest; n += step) {
+      if (planner.mayMove(n, from, to)) {
+        return Optional.of(step < 0 ? path.with(n, night, to) : path.with(night, n, from));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static long brokenTicks(List<Lived> lives) {
+    return lives.stream()
+        .flatMap(lived -> lived.violations().stream())
+        .mapToLong(b -> Cost.ticks(b.violation()))
+        .sum();
+  }
+}

@@ -1,0 +1,91 @@
+package org.hibernacle.planning;
+
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
+import org.hibernacle.climate.Winter;
+import org.hibernacle.model.Place;
+import org.hibernacle.model.Season;
+import org.hibernacle.thermal.BallTrace;
+import org.hibernacle.thermal.Simulator;
+import org.hibernacle.thermal.ThermalClass;
+
+/**
+ * The winters on file at every place of the inventory, and the calendar that maps nights of the
+ * planned season to nights of each winter. Safe for several threads.
+ */
+final class WintersOnFile {
+  private final Season season;
+  private final List<Place> places;
+  private final List<Simulator> simulators;
+  private final PlaceNights[][] nights;
+  private final int[][] planNight;
+  private final Map<ThermalClass, BallTrace[][]> standing = new ConcurrentHashMap<>();
+
+  WintersOnFile(Season season, List<Winter> winters, List<Place> places, double latitudeDeg) {
+    this.season = season;
+    this.places = List.copyOf(places);
+    simulators = winters.parallelStream().map(w -> new Simulator(w, places, latitudeDeg)).toList();
+    nights = new PlaceNights[winters.size()][places.size()];
+    planNight = new int[winters.size()][];
+    for (int w = 0; w < winters.size(); w++) {
+      Winter winter = winters.get(w);
+      for (int p = 0; p < places.size(); p++) {
+        nights[w][p] = PlaceNights.of(simulators.get(w), p);
+      }
+      planNight[w] =
+          IntStream.range(0, winter.nights())
+              .map(n -> season.index(season.sameDay(winter.first().plusDays(n))))
+              .toArray();
+    }
+  }
+
+  Season season() {
+    return season;
+  }
+
+  List<Place> places() {
+    return places;
+  }
+
+  int count() {
+    return simulators.size();
+  }
+
+  Simulator simulator(int winter) {
+    return simulators.get(winter);
+  }
+
+  Winter winter(int winter) {
+    return simulators.get(winter).winter();
+  }
+
+  PlaceNights nights(int winter, int place) {
+    return nights[winter][place];
+  }
+
+  /** Night of the planned season that falls on the same day as a night of a winter. */
+  int planNight(int winter, int night) {
+    return planNight[winter][night];
+  }
+
+  /** The same path, by nights of a winter. */
+  int[] inWinter(int winter, int[] placeByPlanNight) {
+    return IntStream.of(planNight[winter]).map(i -> placeByPlanNight[i]).toArray();
+  }
+
+  /** A pot that stands in one place all winter. */
+  BallTrace standing(ThermalClass pot, int winter, int place) {
+    BallTrace[][] traces =
+        standing.computeIfAbsent(pot, k -> new BallTrace[count()][places.size()]);
+    synchronized (traces) {
+      if (traces[winter][place] == null) {
+        int[] path = new int[winter(winter).nights()];
+        java.util.Arrays.fill(path, place);
+        traces[winter][place] = simulator(winter).simulate(pot, path);
+      }
+      return traces[winter][place];
+    }
+  }
+}

@@ -1,0 +1,70 @@
+package org.hibernacle.report.pdf;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.List;
+import org.hibernacle.report.SeasonReport;
+import org.hibernacle.report.Section;
+
+/**
+ * The report on paper: overview, plants, months, the other sections, cautions.
+ *
+ * <p>Equal reports give equal bytes, whatever the machine's language, zone and clock.
+ */
+public final class CalendarPdf {
+  /** Stands before the months; all other sections stand behind them. */
+  private static final String PLANTS = "season-plan";
+
+  /**
+   * What came of the writing.
+   *
+   * @param missingCharacters of the report that the fonts lack, each with its code; a replacement
+   *     mark is printed in their place
+   * @param pages of the file
+   */
+  public record Result(List<String> missingCharacters, int pages) {
+    public Result {
+      missingCharacters = List.copyOf(missingCharacters);
+    }
+  }
+
+  private CalendarPdf() {}
+
+  /**
+   * Writes the report. Nothing reaches {@code out} unless the whole file could be laid out; the
+   * stream stays open.
+   */
+  public static Result write(SeasonReport report, OutputStream out) throws IOException {
+    Typefaces type = new Typefaces();
+    // The first round only counts: each page names the number of pages.
+    int pages = layOut(report, type, OutputStream.nullOutputStream(), 0);
+    ByteArrayOutputStream file = new ByteArrayOutputStream();
+    layOut(report, type, file, pages);
+    file.writeTo(out);
+    return new Result(type.missingCharacters(), pages);
+  }
+
+  private static int layOut(SeasonReport report, Typefaces type, OutputStream out, int pages) {
+    Labels labels = new Labels(report.language());
+    Pages paper = new Pages(report, type, labels, out, pages);
+    CellBoxes boxes = new CellBoxes(type, report.language());
+    new Overview(paper, type, labels).add(report);
+    for (Section section : forPaper(report, true)) {
+      new SectionTable(paper, type, boxes, section).add();
+    }
+    new MonthPages(paper, type, labels, report).add();
+    for (Section section : forPaper(report, false)) {
+      new SectionTable(paper, type, boxes, section).add();
+    }
+    new Cautions(paper, type, labels).add(report.cautions());
+    return paper.close();
+  }
+
+  private static List<Section> forPaper(SeasonReport report, boolean plants) {
+    return report.sections().stream()
+        .filter(s -> s.media().contains(Section.Medium.PDF))
+        .filter(s -> s.id().equals(PLANTS) == plants)
+        .toList();
+  }
+}

@@ -1,0 +1,68 @@
+package org.hibernacle.report.pdf;
+
+import com.lowagie.text.Document;
+import com.lowagie.text.pdf.PdfBoolean;
+import com.lowagie.text.pdf.PdfDate;
+import com.lowagie.text.pdf.PdfDictionary;
+import com.lowagie.text.pdf.PdfEncryption;
+import com.lowagie.text.pdf.PdfName;
+import com.lowagie.text.pdf.PdfString;
+import com.lowagie.text.pdf.PdfWriter;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.GregorianCalendar;
+import java.util.UUID;
+import org.hibernacle.report.SeasonReport;
+
+/**
+ * Title, language, dates and identity of the file. All are taken from the report, so that two runs
+ * give the same bytes.
+ */
+final class DocumentFacts {
+  private static final String MAKER = "Hibernacle";
+
+  /** For a report without months and chart. */
+  private static final LocalDate NO_DATE = LocalDate.of(2000, 1, 1);
+
+  private final SeasonReport report;
+
+  DocumentFacts(SeasonReport report) {
+    this.report = report;
+  }
+
+  void beforeOpen(Document document, PdfWriter writer) {
+    document.addTitle(report.title());
+    document.addSubject(report.subtitle());
+    document.addCreator(MAKER);
+    writer.setViewerPreferences(PdfWriter.PageModeUseOutlines | PdfWriter.PageLayoutSinglePage);
+    writer.addViewerPreference(PdfName.DISPLAYDOCTITLE, PdfBoolean.PDFTRUE);
+  }
+
+  void afterOpen(PdfWriter writer) {
+    // Put here and not through the document, which would answer with the clock.
+    PdfDate when = new PdfDate(GregorianCalendar.from(firstDay().atStartOfDay(ZoneOffset.UTC)));
+    writer.getExtraCatalog().put(PdfName.LANG, new PdfString(report.language().toLanguageTag()));
+    PdfDictionary info = writer.getInfo();
+    info.put(PdfName.PRODUCER, new PdfString(MAKER));
+    info.put(PdfName.CREATIONDATE, when);
+    info.put(PdfName.FILEID, PdfEncryption.createInfoId(identity(), identity()));
+    writer.createXmpMetadata();
+  }
+
+  private LocalDate firstDay() {
+    if (!report.months().isEmpty()) {
+      return report.months().get(0).month().atDay(1);
+    }
+    return report.chart().days().stream().findFirst().orElse(NO_DATE);
+  }
+
+  private byte[] identity() {
+    UUID id = UUID.nameUUIDFromBytes(report.digest().getBytes(StandardCharsets.UTF_8));
+    return ByteBuffer.allocate(2 * Long.BYTES)
+        .putLong(id.getMostSignificantBits())
+        .putLong(id.getLeastSignificantBits())
+        .array();
+  }
+}

@@ -1,0 +1,109 @@
+package org.hibernacle.report.pdf;
+
+import com.lowagie.text.Phrase;
+import com.lowagie.text.pdf.PdfPCell;
+import com.lowagie.text.pdf.PdfPTable;
+import java.util.List;
+import org.hibernacle.report.MonthPage;
+
+/**
+ * Lines of the calendar in coloured fields. Lines of one kind that follow each other share a field;
+ * each field begins with the mark, so that it reads without colour.
+ */
+final class MarkedLines {
+  /** From this width on the mark stands beside the lines, in points. */
+  private static final float WIDE = 120;
+
+  private static final float ACROSS = 5;
+  private static final float DOWN = 2.5f;
+  private static final float BAR = 2.5f;
+  private static final float BETWEEN = 3;
+
+  private final Typefaces type;
+  private final float sizePt;
+
+  MarkedLines(Typefaces type, float sizePt) {
+    this.type = type;
+    this.sizePt = sizePt;
+  }
+
+  /**
+   * Adds the fields to a table of one column.
+   *
+   * @param width of that column, in points
+   */
+  void add(PdfPTable table, List<MonthPage.Line> lines, float width) {
+    int from = 0;
+    while (from < lines.size()) {
+      int to = from + 1;
+      while (to < lines.size() && alike(lines.get(from), lines.get(to))) {
+        to++;
+      }
+      List<MonthPage.Line> run = lines.subList(from, to);
+      float mark = markWidth(run.get(0));
+      if (width >= WIDE && mark <= width / 3) {
+        addBeside(table, run, mark, width - mark);
+      } else {
+        addBelow(table, run);
+      }
+      table.addCell(Cells.gap(BETWEEN));
+      from = to;
+    }
+  }
+
+  /** The mark at the left, the lines at the right; one row each, so that a page may end between. */
+  private void addBeside(PdfPTable table, List<MonthPage.Line> run, float mark, float text) {
+    for (int i = 0; i < run.size(); i++) {
+      PdfPTable row = new PdfPTable(new float[] {mark, text});
+      row.addCell(field(i == 0 ? markOf(run.get(0)) : new Phrase(), run.get(0)));
+      PdfPCell cell = Cells.padded(Cells.of(words(run.get(i))), ACROSS, DOWN);
+      cell.setBackgroundColor(Looks.of(run.get(0).role()).fill());
+      row.addCell(cell);
+      table.addCell(Cells.of(row));
+    }
+  }
+
+  /** The mark before a single line, or above several. */
+  private void addBelow(PdfPTable table, List<MonthPage.Line> run) {
+    MonthPage.Line first = run.get(0);
+    Phrase mark = markOf(first);
+    if (run.size() == 1) {
+      mark.addAll(type.phrase(" ", text()));
+      mark.addAll(words(first));
+      table.addCell(field(mark, first));
+      return;
+    }
+    table.addCell(field(mark, first));
+    for (MonthPage.Line line : run) {
+      PdfPCell cell = field(words(line), first);
+      cell.setPaddingLeft(2 * ACROSS + BAR);
+      table.addCell(cell);
+    }
+  }
+
+  private static PdfPCell field(Phrase words, MonthPage.Line line) {
+    PdfPCell cell = Cells.padded(Cells.of(words), ACROSS, DOWN);
+    cell.setPaddingLeft(ACROSS + BAR);
+    return Cells.dressed(cell, Looks.of(line.role()));
+  }
+
+  private Phrase markOf(MonthPage.Line line) {
+    return type.phrase(line.mark(), text().asBold().in(Looks.of(line.role()).text()));
+  }
+
+  private Phrase words(MonthPage.Line line) {
+    return type.phrase(line.text(), text());
+  }
+
+  private float markWidth(MonthPage.Line line) {
+    return type.width(line.mark(), text().asBold()) + BAR + 2 * ACROSS + 1;
+  }
+
+  private Style text() {
+    return Style.BODY.at(sizePt);
+  }
+
+  private static boolean alike(MonthPage.Line one, MonthPage.Line other) {
+    return one.role() == other.role() && one.mark().equals(other.mark());
+  }
+}

@@ -1,0 +1,81 @@
+package org.hibernacle.report.pdf;
+
+import com.lowagie.text.Document;
+import com.lowagie.text.Rectangle;
+import com.lowagie.text.pdf.PdfPCell;
+import com.lowagie.text.pdf.PdfPTable;
+import com.lowagie.text.pdf.PdfPageEventHelper;
+import com.lowagie.text.pdf.PdfWriter;
+import org.hibernacle.report.SeasonReport;
+
+/** What stands at the head and foot of each page. */
+final class PageFrame extends PdfPageEventHelper {
+  /** From the edge of the paper; printers reach this far. */
+  static final float EDGE = 28;
+
+  private static final float GAP = 8;
+  private static final float COUNT_WIDTH = 90;
+
+  private final SeasonReport report;
+  private final Typefaces type;
+  private final Labels labels;
+  private final int pages;
+
+  PageFrame(SeasonReport report, Typefaces type, Labels labels, int pages) {
+    this.report = report;
+    this.type = type;
+    this.labels = labels;
+    this.pages = pages;
+  }
+
+  /** From the edge of the paper to the first line below the head, in points. */
+  float topMargin(float width) {
+    return EDGE + head(width).getTotalHeight() + GAP;
+  }
+
+  /** From the edge of the paper to the last line above the foot, in points. */
+  float bottomMargin(float width) {
+    return EDGE + foot(width, pages).getTotalHeight() + GAP;
+  }
+
+  @Override
+  public void onEndPage(PdfWriter writer, Document document) {
+    float width = document.right() - document.left();
+    int page = writer.getPageNumber();
+    if (page > 1) {
+      // The first page bears the title in large letters.
+      head(width)
+          .writeSelectedRows(
+              0,
+              -1,
+              document.left(),
+              document.getPageSize().getTop() - EDGE,
+              writer.getDirectContent());
+    }
+    PdfPTable foot = foot(width, page);
+    foot.writeSelectedRows(
+        0, -1, document.left(), EDGE + foot.getTotalHeight(), writer.getDirectContent());
+  }
+
+  private PdfPTable head(float width) {
+    PdfPTable table = Cells.table(1, 1);
+    table.setTotalWidth(width);
+    table.addCell(line(report.title(), Style.FRAME.asBold(), Rectangle.BOTTOM));
+    table.addCell(Cells.right(line(report.subtitle(), Style.FRAME, Rectangle.BOTTOM)));
+    return table;
+  }
+
+  private PdfPTable foot(float width, int page) {
+    PdfPTable table = Cells.table(width - COUNT_WIDTH, COUNT_WIDTH);
+    table.setTotalWidth(width);
+    table.addCell(line(report.pageFooter(), Style.FRAME, Rectangle.TOP));
+    table.addCell(
+        Cells.right(line(labels.of("page", page, pages), Style.FRAME.asBold(), Rectangle.TOP)));
+    return table;
+  }
+
+  private PdfPCell line(String words, Style style, int side) {
+    return Cells.ruled(
+        Cells.padded(Cells.of(type.phrase(words, style)), 0, 3), side, 0.5f, Looks.RULE);
+  }
+}

@@ -1,0 +1,127 @@
+package org.hibernacle.thermal;
+
+import org.hibernacle.climate.Winter;
+import org.hibernacle.model.Place;
+import org.hibernacle.model.Place.Sun;
+import org.hibernacle.model.PlaceKind;
+
+/**
+ * Turns the site's air into the air of a place.
+ *
+ * <ul>
+ *   <li>Bench and ground: the site's air, shifted by {@code warmer by} (negative for a frost
+ *       pocket).
+ *   <li>Roofed places follow {@code outside + warmer by} with the place's lag, so that they
+ *       converge to the many-day mean of the air plus what warms them: a week of -12 °C takes an
+ *       unheated shed to about -11.
+ *   <li>Glass adds {@value #GLASS_K_PER_W} K per W/m2 of sun, the steady balance of a small single
+ *       glazed house with one air change an hour (transmission 0.7, U 6 W/m2K, cover three times
+ *       the floor); vents open at {@value #VENT_OPENS_C} °C.
+ *   <li>A heater holds its lowest temperature down to the outside temperature it copes with; below,
+ *       the room follows kelvin by kelvin.
+ *   <li>A place is vented at its highest held temperature, but never below the outside air. A
+ *       vented store is opened when it is above 5 °C and it is colder outside.
+ * </ul>
+ */
+final class PlaceAir {
+  static final double GLASS_K_PER_W = 0.0375;
+  static final double VENT_OPENS_C = 10;
+
+  /** A vented house is still this much warmer than outside in full sun, at most, K. */
+  private static final double VENTED_OVER_OUTSIDE_K = 3;
+
+  private static final double STORE_VENTED_ABOVE_C = 5;
+  private static final double STORE_VENTED_LAG_H = 2;
+
+  private PlaceAir() {}
+
+  /**
+   * Air of the place, °C, one value an hour of the winter.
+   *
+   * @param place any kind
+   * @param winter outside
+   * @param latitudeDeg for the sun under glass
+   */
+  static double[] hours(Place place, Winter winter, double latitudeDeg) {
+    double[] outsideC = winter.airC();
+    double[] insideC = new double[outsideC.length];
+    if (!place.roofed()) {
+      for (int i = 0; i < insideC.length; i++) {
+        insideC[i] = outsideC[i] + place.warmerByK();
+      }
+      return insideC;
+    }
+    double[] sunK =
+        place.kind() == PlaceKind.GLASSHOUSE
+            ? sunUnderGlass(place, winter, latitudeDeg)
+            : new double[outsideC.length];
+    double state = firstDayMean(outsideC) + place.warmerByK();
+    for (int i = 0; i < insideC.length; i++) {
+      double lagH = place.lagHours();
+      boolean opened =
+          place.vents()
+              && place.kind() != PlaceKind.GLASSHOUSE
+              && state > STORE_VENTED_ABOVE_C
+              && outsideC[i] < state;
+      if (opened) {
+        lagH = Math.min(lagH, STORE_VENTED_LAG_H);
+      }
+      double goal = outsideC[i] + place.warmerByK() + sunK[i];
+      state = lagH == 0 ? goal : goal + (state - goal) * Math.exp(-1 / lagH);
+      state = held(place, state, outsideC[i]);
+      insideC[i] = state;
+    }
+    return insideC;
+  }
+
+  private static double held(Place place, double insideC, double outsideC) {
+    double held = insideC;
+    if (place.kind() == PlaceKind.GLASSHOUSE && place.vents() && held > VENT_OPENS_C) {
+      held = Math.min(held, Math.max(VENT_OPENS_C, outsideC + VENTED_OVER_OUTSIDE_K));
+    }
+    if (place.highestHeldC().isPresent()) {
+      held = Math.min(held, Math.max(place.highestHeldC().getAsDouble(), outsideC));
+    }
+    if (place.lowestHeldC().isPresent()) {
+      double shortfall =
+          place.holdsDownToC().isPresent()
+              ? Math.max(0, place.holdsDownToC().getAsDouble() - outsideC)
+              : 0;
+      held = Math.max(held, place.lowestHeldC().getAsDouble() - shortfall);
+    }
+    return held;
+  }
+
+  private static double[] sunUnderGlass(Place place, Winter winter, double latitudeDeg) {
+    double share = place.sun() == Sun.FULL ? 1 : place.sun() == Sun.PART ? 0.5 : 0;
+    double[] rise = new double[winter.airC().length];
+    for (int day = 0; day < winter.days(); day++) {
+      double low = Double.POSITIVE_INFINITY;
+      double high = Double.NEGATIVE_INFINITY;
+      for (int h = 24 * day; h < 24 * day + 24; h++) {
+        low = Math.min(low, winter.airC()[h]);
+        high = Math.max(high, winter.airC()[h]);
+      }
+      for (int h = 0; h < 24; h++) {
+        rise[24 * day + h] =
+            share
+                * GLASS_K_PER_W
+                * Sunshine.wattPerM2(
+                    latitudeDeg,
+                    winter.first().plusDays(day),
+                    high - low,
+                    winter.dayLengthH()[day],
+                    h);
+      }
+    }
+    return rise;
+  }
+
+  private static double firstDayMean(double[] hours) {
+    double sum = 0;
+    for (int h = 0; h < 24; h++) {
+      sum += hours[h];
+    }
+    return sum / 24;
+  }
+}

@@ -1,0 +1,187 @@
+package org.hibernacle.thermal;
+
+/**
+ * A root ball as two heat stores, the edge shell along the wall and the core inside it, each with a
+ * latent-heat plateau at 0 °C.
+ *
+ * <p>Each store holds heat {@code H} in joule, counted from unfrozen at 0 °C: {@code H > 0} is
+ * {@code T = H / Cu}; {@code -L <= H <= 0} is the plateau with frozen share {@code -H / L}; below
+ * it {@code T = (H + L) / Cf}. Over a step the surroundings are constant, and each branch is
+ * stepped in closed form ({@link Store#advance}), so a small pot needs no small step. The edge is
+ * stepped against surroundings and core together; what it drew from the core over the step is taken
+ * from the core exactly, so that the heat balance closes.
+ *
+ * <p>Source of the lumped law and plateau: Incropera, DeWitt, Fundamentals of Heat and Mass
+ * Transfer, ch. 5 (cited from memory); the two-store split is our own choice, because a pot's Biot
+ * number is near 0.4 and wall roots freeze before the core.
+ */
+public final class RootBall {
+  /**
+   * Water share planned with, m3/m3: free-draining grit, the low end, since water is what slows
+   * freezing. Common practice, no source.
+   */
+  public static final double WATER_FRACTION = 0.27;
+
+  /** Latent heat of water per volume, J/m3. */
+  static final double WATER_LATENT_J_PER_M3 = 334e6;
+
+  /** Share of the ball's volume in the edge shell; own choice, 1 to 2 cm of a 5 L ball. */
+  static final double EDGE_SHARE = 0.35;
+
+  /** Step, s. */
+  static final double STEP_S = 900;
+
+  private static final double SOLID_J_PER_M3K = 0.90e6;
+  private static final double WATER_J_PER_M3K = 4.18e6;
+  private static final double ICE_J_PER_M3K = 1.9e6;
+  private static final double CONDUCTIVITY_W_PER_MK = 0.8;
+
+  private final Store edge;
+  private final Store core;
+  private final double innerWPerK;
+
+  /**
+   * A ball at one temperature.
+   *
+   * @param pot its class
+   * @param waterFraction 0..0.9
+   * @param startC temperature at the start, °C (above 0, or frozen through below)
+   */
+  public RootBall(ThermalClass pot, double waterFraction, double startC) {
+    double volumeM3 = pot.volumeL() / 1000;
+    edge = new Store(volumeM3 * EDGE_SHARE, waterFraction, startC);
+    core = new Store(volumeM3 * (1 - EDGE_SHARE), waterFraction, startC);
+    double shellM2 = (pot.sideM2() + 2 * pot.footM2()) * Math.pow(1 - EDGE_SHARE / 2, 2.0 / 3);
+    double pathM = 0.5 * volumeM3 / (pot.sideM2() + 2 * pot.footM2());
+    double conducting = CONDUCTIVITY_W_PER_MK * shellM2 / pathM;
+    // Tiny balls even out within minutes; slower than a step is all the same to a root.
+    innerWPerK = Math.min(conducting, 0.5 * core.frozenJPerK / STEP_S);
+  }
+
+  /**
+   * Lets one step of {@link #STEP_S} pass.
+   *
+   * @param aroundC temperature of the surroundings, °C, weighted by conductance
+   * @param aroundWPerK conductance to them, W/K (> 0)
+   */
+  public void step(double aroundC, double aroundWPerK) {
+    double bothWPerK = aroundWPerK + innerWPerK;
+    double coreC = core.temperatureC();
+    double pullC = (aroundWPerK * aroundC + innerWPerK * coreC) / bothWPerK;
+    double before = edge.heatJ;
+    edge.heatJ = edge.advance(pullC, bothWPerK, STEP_S);
+    double edgeMeanC = pullC - (edge.heatJ - before) / (bothWPerK * STEP_S);
+    core.heatJ -= innerWPerK * (coreC - edgeMeanC) * STEP_S;
+  }
+
+  /** Temperature of the edge shell, °C: what roots at the wall feel, and what limits judge. */
+  public double edgeC() {
+    return edge.temperatureC();
+  }
+
+  /** Temperature of the core, °C. */
+  public double coreC() {
+    return core.temperatureC();
+  }
+
+  /** Share of the edge shell's water that is ice, 0..1. */
+  public double edgeIce() {
+    return edge.ice();
+  }
+
+  /** Share of the core's water that is ice, 0..1. */
+  public double coreIce() {
+    return core.ice();
+  }
+
+  /** Heat of the whole ball, J, counted from unfrozen at 0 °C. */
+  public double heatJ() {
+    return edge.heatJ + core.heatJ;
+  }
+
+  /** One heat store. */
+  static final class Store {
+    final double unfrozenJPerK;
+    final double frozenJPerK;
+    final double latentJ;
+    double heatJ;
+
+    Store(double volumeM3, double waterFraction, double startC) {
+      this(
+          volumeM3 * (SOLID_J_PER_M3K + waterFraction * WATER_J_PER_M3K),
+          volumeM3 * (SOLID_J_PER_M3K + waterFraction * ICE_J_PER_M3K),
+          volumeM3 * waterFraction * WATER_LATENT_J_PER_M3,
+          startC);
+    }
+
+    Store(double unfrozenJPerK, double frozenJPerK, double latentJ, double startC) {
+      this.unfrozenJPerK = unfrozenJPerK;
+      this.frozenJPerK = frozenJPerK;
+      this.latentJ = latentJ;
+      this.heatJ = startC > 0 ? unfrozenJPerK * startC : frozenJPerK * startC - latentJ;
+    }
+
+    double temperatureC() {
+      if (heatJ > 0) {
+        return heatJ / unfrozenJPerK;
+      }
+      return heatJ < -latentJ ? (heatJ + latentJ) / frozenJPerK : 0;
+    }
+
+    double ice() {
+      if (heatJ >= 0) {
+        return 0;
+      }
+      return heatJ <= -latentJ ? 1 : -heatJ / latentJ;
+    }
+
+    /**
+     * Heat after {@code seconds} against constant surroundings, in closed form: exponential above
+     * and below the plateau, linear on it, branch by branch.
+     */
+    double advance(double aroundC, double wattPerK, double seconds) {
+      double heat = heatJ;
+      double left = seconds;
+      for (int branch = 0; branch < 3 && left > 0; branch++) {
+        if (heat > 0 || (heat == 0 && aroundC > 0)) {
+          double fromC = heat / unfrozenJPerK;
+          double needed = timeToZero(fromC, aroundC, unfrozenJPerK / wattPerK);
+          if (needed >= left) {
+            return unfrozenJPerK * relax(fromC, aroundC, left * wattPerK / unfrozenJPerK);
+          }
+          heat = 0;
+          left -= needed;
+        }
+        if (heat < -latentJ || (heat == -latentJ && aroundC < 0)) {
+          double fromC = (heat + latentJ) / frozenJPerK;
+          double needed = timeToZero(fromC, aroundC, frozenJPerK / wattPerK);
+          if (needed >= left) {
+            return frozenJPerK * relax(fromC, aroundC, left * wattPerK / frozenJPerK) - latentJ;
+          }
+          heat = -latentJ;
+          left -= needed;
+        }
+        double watt = wattPerK * aroundC;
+        double end = heat + watt * left;
+        if (end <= 0 && end >= -latentJ) {
+          return end;
+        }
+        double bound = end > 0 ? 0 : -latentJ;
+        left -= (bound - heat) / watt;
+        heat = bound;
+      }
+      return heat;
+    }
+
+    private static double relax(double fromC, double toC, double timeConstants) {
+      return toC + (fromC - toC) * Math.exp(-timeConstants);
+    }
+
+    private static double timeToZero(double fromC, double aroundC, double tauS) {
+      if (fromC * aroundC >= 0) {
+        return Double.POSITIVE_INFINITY;
+      }
+      return tauS * Math.log((fromC - aroundC) / -aroundC);
+    }
+  }
+}

@@ -1,0 +1,141 @@
+package org.hibernacle.thermal;
+
+import java.util.List;
+import org.hibernacle.climate.Winter;
+import org.hibernacle.model.Place;
+import org.hibernacle.model.PlaceKind;
+
+/**
+ * One winter at the site with all its places; simulates any pot along any path through them. The
+ * planner proposes, this disposes: plans, reasons and reviews all rest on {@link #simulate}.
+ */
+public final class Simulator {
+  private static final int STEPS_PER_HOUR = (int) (3600 / RootBall.STEP_S);
+
+  private final Winter winter;
+  private final List<Place> places;
+  private final PlaceClimate[] climates;
+  private final boolean[] coverOn;
+
+  /**
+   * Works out the air and the base of every place.
+   *
+   * @param winter outside
+   * @param places in the order that paths refer to
+   * @param latitudeDeg of the site
+   */
+  public Simulator(Winter winter, List<Place> places, double latitudeDeg) {
+    this.winter = winter;
+    this.places = List.copyOf(places);
+    coverOn = new boolean[winter.days()];
+    for (int day = 0; day < coverOn.length; day++) {
+      coverOn[day] = PlaceBase.coverIsOn(winter.season(), winter.first().plusDays(day));
+    }
+    climates = new PlaceClimate[places.size()];
+    for (int p = 0; p < climates.length; p++) {
+      Place place = places.get(p);
+      double[] air = PlaceAir.hours(place, winter, latitudeDeg);
+      boolean bench = place.kind() == PlaceKind.BENCH;
+      double[] base = bench ? air : PlaceBase.hours(place, winter, air, latitudeDeg);
+      climates[p] = new PlaceClimate(air, wrapped(air, Exchange.mulchLagHours(place)), base);
+    }
+  }
+
+  private double[] wrapped(double[] airC, double lagHours) {
+    if (lagHours == 0) {
+      return airC;
+    }
+    double[] wrapC = new double[airC.length];
+    double rate = 1 - Math.exp(-1 / lagHours);
+    double state = airC[0];
+    for (int i = 0; i < airC.length; i++) {
+      state += (airC[i] - state) * rate;
+      wrapC[i] = coverOn[i / 24] ? state : airC[i];
+    }
+    return wrapC;
+  }
+
+  /** The winter outside. */
+  public Winter winter() {
+    return winter;
+  }
+
+  /** The places, in the order that paths refer to. */
+  public List<Place> places() {
+    return places;
+  }
+
+  /** Air and base of one place. */
+  public PlaceClimate climate(int place) {
+    return climates[place];
+  }
+
+  /**
+   * Lives one pot through the winter.
+   *
+   * @param pot its class
+   * @param placeByNight index of the place for each night of the winter
+   * @return what root ball and air did, night by night
+   */
+  public BallTrace simulate(ThermalClass pot, int[] placeByNight) {
+    Exchange[] bare = new Exchange[places.size()];
+    Exchange[] covered = new Exchange[places.size()];
+    for (int p = 0; p < bare.length; p++) {
+      bare[p] = Exchange.of(pot, places.get(p), false);
+      covered[p] = Exchange.of(pot, places.get(p), true);
+    }
+    BallTrace trace = BallTrace.ofNights(winter.nights());
+    double startC = Math.max(0.1, climates[placeByNight[0]].airC()[12]);
+    RootBall ball = new RootBall(pot, RootBall.WATER_FRACTION, startC);
+    for (int night = 0; night < trace.nights(); night++) {
+      int place = placeByNight[night];
+      Exchange exchange = coverOn[night] ? covered[place] : bare[place];
+      liveNight(ball, climates[place], exchange, trace, night);
+    }
+    return trace;
+  }
+
+  private static void liveNight(
+      RootBall ball, PlaceClimate climate, Exchange exchange, BallTrace trace, int night) {
+    double wattPerK = exchange.airWPerK() + exchange.baseWPerK();
+    double ballMin = Double.POSITIVE_INFINITY;
+    double airMin = Double.POSITIVE_INFINITY;
+    int ballMinHour = 0;
+    int airMinHour = 0;
+    double ballSum = 0;
+    double airSum = 0;
+    double edgeIceMax = 0;
+    double coreIceMin = 1;
+    int from = 24 * night + 12;
+    for (int hour = from; hour < from + 24; hour++) {
+      double airC = climate.airC()[hour];
+      double aroundC =
+          (exchange.airWPerK() * climate.wrapC()[hour]
+                  + exchange.baseWPerK() * climate.baseC()[hour])
+              / wattPerK;
+      for (int step = 0; step < STEPS_PER_HOUR; step++) {
+        ball.step(aroundC, wattPerK);
+      }
+      if (ball.edgeC() < ballMin) {
+        ballMin = ball.edgeC();
+        ballMinHour = hour;
+      }
+      if (airC < airMin) {
+        airMin = airC;
+        airMinHour = hour;
+      }
+      ballSum += RootBall.EDGE_SHARE * ball.edgeC() + (1 - RootBall.EDGE_SHARE) * ball.coreC();
+      airSum += airC;
+      edgeIceMax = Math.max(edgeIceMax, ball.edgeIce());
+      coreIceMin = Math.min(coreIceMin, ball.coreIce());
+    }
+    trace.ballMinC()[night] = ballMin;
+    trace.ballMinHour()[night] = ballMinHour;
+    trace.ballMeanC()[night] = ballSum / 24;
+    trace.edgeIceMax()[night] = edgeIceMax;
+    trace.coreIceMin()[night] = coreIceMin;
+    trace.airMinC()[night] = airMin;
+    trace.airMinHour()[night] = airMinHour;
+    trace.airMeanC()[night] = airSum / 24;
+  }
+}

@@ -1,0 +1,138 @@
+package org.hibernacle.input;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.DynamicTest.dynamicTest;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.hibernacle.model.TemperatureSeries;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
+
+/**
+ * Reads every file below {@code src/test/resources/csv}. Beside {@code NAME.csv} stand {@code
+ * NAME.expected.csv} (the days that must come out; absent if none may), {@code NAME.problems.txt}
+ * (all that must be said) and, where needed, {@code NAME.options.txt} (one option a line) and
+ * {@code NAME.more.csv} (a second file of the same series). All values are invented. With {@code
+ * -Dgolden.update} the two result files are written anew; read the difference before keeping it.
+ */
+class TemperatureCsvSpecTest {
+  private static final Path ROOT = Path.of("src", "test", "resources", "csv");
+
+  @TestFactory
+  Stream<DynamicTest> everyFileUnderThreeLocales() throws IOException {
+    List<Path> files;
+    try (Stream<Path> tree = Files.walk(ROOT)) {
+      files =
+          tree.filter(path -> path.toString().endsWith(".csv"))
+              .filter(path -> !path.toString().endsWith(".expected.csv"))
+              .filter(path -> !path.toString().endsWith(".more.csv"))
+              .sorted()
+              .toList();
+    }
+    assertTrue(files.size() > 40, "the specification has gone missing");
+    return Stream.of("en", "de", "tr")
+        .flatMap(
+            language ->
+                files.stream()
+                    .map(
+                        file ->
+                            dynamicTest(
+                                language + " " + ROOT.relativize(file),
+                                () -> check(Locale.forLanguageTag(language), file))));
+  }
+
+  private static void check(Locale locale, Path file) throws IOException {
+    List<Path> files = new ArrayList<>(List.of(file));
+    Path more = beside(file, ".more.csv");
+    if (Files.exists(more)) {
+      files.add(more);
+    }
+    Problems problems = new Problems();
+    Locale before = Locale.getDefault();
+    Optional<TemperatureSeries> series;
+    try {
+      Locale.setDefault(locale);
+      series = TemperatureCsv.read(files, options(file), problems);
+    } finally {
+      Locale.setDefault(before);
+    }
+    String said =
+        said(problems).replace(file.getParent() + file.getFileSystem().getSeparator(), "");
+    assertEquals(series.isEmpty(), problems.hasErrors(), said);
+    compare(beside(file, ".problems.txt"), said);
+    compare(beside(file, ".expected.csv"), series.map(TemperatureCsvSpecTest::dump).orElse(""));
+  }
+
+  private static TemperatureCsv.Options options(Path file) throws IOException {
+    Optional<String> station = Optional.empty();
+    Optional<TemperatureUnit> unit = Optional.empty();
+    Optional<String> dateFormat = Optional.empty();
+    Optional<String> layout = Optional.empty();
+    Path options = beside(file, ".options.txt");
+    for (String line :
+        Files.exists(options) ? Files.readAllLines(options, UTF_8) : List.<String>of()) {
+      String value = line.substring(line.indexOf(' ') + 1);
+      switch (line.substring(0, line.indexOf(' '))) {
+        case "--station" -> station = Optional.of(value);
+        case "--unit" -> unit = Optional.of(TemperatureUnit.valueOf(value));
+        case "--date-format" -> dateFormat = Optional.of(value);
+        case "--layout" -> layout = Optional.of(value);
+        default -> throw new IllegalArgumentException(line);
+      }
+    }
+    return new TemperatureCsv.Options(station, unit, dateFormat, layout);
+  }
+
+  private static void compare(Path golden, String actual) throws IOException {
+    if (System.getProperty("golden.update") != null) {
+      if (actual.isEmpty()) {
+        Files.deleteIfExists(golden);
+      } else {
+        Files.writeString(golden, actual, UTF_8);
+      }
+    }
+    String expected = Files.exists(golden) ? Files.readString(golden, UTF_8) : "";
+    assertEquals(expected, actual, golden.toString());
+  }
+
+  private static String said(Problems problems) {
+    StringBuilder text = new StringBuilder();
+    problems.sorted().forEach(p -> text.append(p.severity()).append(' ').append(p).append('\n'));
+    return text.toString();
+  }
+
+  /** Station, then date, lowest, highest and, where there are any, the 24 hours; all in °C. */
+  private static String dump(TemperatureSeries series) {
+    StringBuilder text = new StringBuilder("# ").append(series.station()).append('\n');
+    series
+        .days()
+        .forEach(
+            (day, extremes) -> {
+              text.append(day).append(',').append(rounded(extremes.minC()));
+              text.append(',').append(rounded(extremes.maxC()));
+              for (double airC : series.hours().getOrDefault(day, List.of())) {
+                text.append(',').append(rounded(airC));
+              }
+              text.append('\n');
+            });
+    return text.toString();
+  }
+
+  /** To a millionth, so that only binary noise is hidden. */
+  private static double rounded(double airC) {
+    return Math.round(airC * 1e6) / 1e6 + 0.0;
+  }
+
+  private static Path beside(Path file, String ending) {
+    return Path.of(file.toString().replaceFirst("\\.csv$", ending));
+  }
+}

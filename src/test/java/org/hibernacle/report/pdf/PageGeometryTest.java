@@ -1,0 +1,194 @@
+package org.hibernacle.report.pdf;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.time.DayOfWeek;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.hibernacle.report.Cell;
+import org.hibernacle.report.SeasonReport;
+import org.hibernacle.report.Section;
+import org.hibernacle.report.StyleRole;
+import org.hibernacle.report.TemperatureChart;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * Nothing leaves the paper, nothing is too small to read, and no words are lost for their length.
+ */
+class PageGeometryTest {
+  private static final double ROUNDING = 0.5;
+
+  @ParameterizedTest
+  @ValueSource(booleans = {false, true})
+  void allLettersStandWithinTheMargins(boolean letter) throws IOException {
+    SeasonReport report =
+        ReportFixture.report(
+            ReportFixture.months(), "Margins", DayOfWeek.MONDAY, Locale.ENGLISH, letter);
+    try (PdfProbe pdf = PdfProbe.of(report)) {
+      assertWithinMargins(pdf);
+      PDRectangle first = pdf.document.getPage(0).getMediaBox();
+      // ISO 216 A4 is 210 x 297 mm, Letter 8.5 x 11 in; a point is 1/72 in.
+      assertEquals(letter ? 612 : 210 / 25.4 * 72, first.getWidth(), 0.5);
+      assertEquals(letter ? 792 : 297 / 25.4 * 72, first.getHeight(), 0.5);
+    }
+  }
+
+  @Test
+  void calendarPagesAreTrulyLandscape() throws IOException {
+    try (PdfProbe pdf = PdfProbe.of(ReportFixture.season())) {
+      var page = pdf.document.getPage(pdf.pageWith("October 2026 Monday") - 1);
+      assertTrue(page.getMediaBox().getWidth() > page.getMediaBox().getHeight());
+      assertEquals(0, page.getRotation());
+    }
+  }
+
+  @Test
+  void noLetterIsTooSmall() throws IOException {
+    SeasonReport report = ReportFixture.season();
+    try (PdfProbe pdf = PdfProbe.of(report)) {
+      for (int page = 1; page <= pdf.pages(); page++) {
+        float height = pdf.document.getPage(page - 1).getMediaBox().getHeight();
+        for (PdfProbe.Letter letter : pdf.letters(page)) {
+          double y = letter.box().getY();
+          boolean frame = y < PageFrame.EDGE + 20 || y > height - PageFrame.EDGE - 20;
+          assertTrue(letter.sizePt() >= (frame ? 8 : 9), page + ": " + letter);
+        }
+      }
+    }
+  }
+
+  @Test
+  void aRowTallerThanAPageIsContinuedOnTheNext() throws IOException {
+    String endless =
+        IntStream.range(0, 1500).mapToObj(i -> "word" + i).reduce((a, b) -> a + " " + b).get();
+    Section section =
+        section(List.of("note"), List.of(List.of(new Cell.Text(endless)), List.of(text("end"))));
+    try (PdfProbe pdf = PdfProbe.of(with(section))) {
+      assertTrue(withoutFrame(pdf).contains(PdfProbe.squeezed(endless)));
+      assertWithinMargins(pdf);
+    }
+  }
+
+  @Test
+  void aReasonTallerThanAPageIsContinuedOnTheNext() throws IOException {
+    String endless =
+        IntStream.range(0, 2000).mapToObj(i -> "reason" + i).reduce((a, b) -> a + " " + b).get();
+    Section section =
+        section(
+            List.of("plant", "why"),
+            List.of(List.of(text("Larch"), text("short")), List.of(text("Maple"), text(endless))));
+    try (PdfProbe pdf = PdfProbe.of(with(section))) {
+      assertTrue(withoutFrame(pdf).contains(PdfProbe.squeezed("Maple" + endless)));
+      assertWithinMargins(pdf);
+    }
+  }
+
+  @Test
+  void aTableOfManyColumnsStaysOnThePaper() throws IOException {
+    List<String> columns = IntStream.range(0, 24).mapToObj(i -> "Heading" + i).toList();
+    List<Cell> cells = new ArrayList<>();
+    columns.forEach(c -> cells.add(text("content-of-" + c)));
+    try (PdfProbe pdf = PdfProbe.of(with(section(columns, List.of(cells))))) {
+      String paper = PdfProbe.squeezed(pdf.text());
+      columns.forEach(c -> assertTrue(paper.contains("content-of-" + c), c));
+      assertWithinMargins(pdf);
+    }
+  }
+
+  @Test
+  void aLongTitleAndProvenanceTakeTheLinesTheyNeed() throws IOException {
+    String title =
+        "The winter of the collection on the hill behind the old mill ".repeat(4).strip();
+    String footer = "made from inventory 3f9a1c27 and temperatures 77b0de41, ".repeat(6).strip();
+    SeasonReport plain = ReportFixture.season();
+    SeasonReport report =
+        new SeasonReport(
+            title,
+            plain.subtitle(),
+            plain.overview(),
+            plain.sections(),
+            plain.months(),
+            plain.legend(),
+            plain.chart(),
+            List.of(),
+            plain.cautions(),
+            footer,
+            plain.digest(),
+            false,
+            plain.weekStart(),
+            plain.language());
+    try (PdfProbe pdf = PdfProbe.of(report)) {
+      for (int page = 1; page <= pdf.pages(); page++) {
+        assertTrue(PdfProbe.squeezed(pdf.text(page)).contains(PdfProbe.squeezed(footer)));
+        assertTrue(PdfProbe.squeezed(pdf.text(page)).contains(PdfProbe.squeezed(title)));
+      }
+      assertWithinMargins(pdf);
+    }
+  }
+
+  private static void assertWithinMargins(PdfProbe pdf) throws IOException {
+    for (int page = 1; page <= pdf.pages(); page++) {
+      PDRectangle paper = pdf.document.getPage(page - 1).getMediaBox();
+      for (PdfProbe.Letter letter : pdf.letters(page)) {
+        var box = letter.box();
+        assertTrue(
+            box.getX() >= Pages.SIDE - ROUNDING
+                && box.getMaxX() <= paper.getWidth() - Pages.SIDE + ROUNDING
+                && box.getY() >= PageFrame.EDGE - ROUNDING
+                && box.getMaxY() <= paper.getHeight() - PageFrame.EDGE + ROUNDING,
+            "page " + page + ": " + letter);
+      }
+    }
+  }
+
+  /** All words without white space and without what repeats on each page. */
+  private static String withoutFrame(PdfProbe pdf) throws IOException {
+    StringBuilder words = new StringBuilder();
+    for (int page = 1; page <= pdf.pages(); page++) {
+      words.append(
+          PdfProbe.squeezed(pdf.text(page))
+              .replaceAll("Longsitefooter.*$", "")
+              .replaceFirst("^(note|plant)", ""));
+    }
+    return words.toString();
+  }
+
+  private static Cell text(String words) {
+    return new Cell.Text(words);
+  }
+
+  private static Section section(List<String> columns, List<List<Cell>> rows) {
+    return new Section(
+        "long",
+        "Long",
+        ReportFixture.BOTH,
+        List.of(),
+        columns.stream().map(c -> new Section.Column(c, c, "", 10, ReportFixture.BOTH)).toList(),
+        rows.stream().map(cells -> new Section.Row(StyleRole.PLAIN, cells)).toList());
+  }
+
+  private static SeasonReport with(Section section) {
+    return new SeasonReport(
+        "Long",
+        "site",
+        List.of(),
+        List.of(section),
+        List.of(),
+        List.of(),
+        new TemperatureChart("", "", List.of(), List.of()),
+        List.of(),
+        List.of(),
+        "footer",
+        "digest",
+        false,
+        DayOfWeek.MONDAY,
+        Locale.ENGLISH);
+  }
+}
