@@ -39,6 +39,11 @@ public final class RootBall {
   private final Store edge;
   private final Store core;
   private final double innerWPerK;
+  private double keptAroundWPerK = -1;
+  private double bothWPerK;
+  private double aroundShare;
+  private double kelvinPerStepJ;
+  private double innerJPerKStep;
 
   /**
    * A ball at one temperature.
@@ -65,13 +70,24 @@ public final class RootBall {
    * @param aroundWPerK conductance to them, W/K (> 0)
    */
   public void step(double aroundC, double aroundWPerK) {
-    double bothWPerK = aroundWPerK + innerWPerK;
+    if (aroundWPerK != keptAroundWPerK) {
+      keepShares(aroundWPerK);
+    }
     double coreC = core.temperatureC();
-    double pullC = (aroundWPerK * aroundC + innerWPerK * coreC) / bothWPerK;
+    double pullC = aroundShare * aroundC + (1 - aroundShare) * coreC;
     double before = edge.heatJ;
     edge.heatJ = edge.advance(pullC, bothWPerK, STEP_S);
-    double edgeMeanC = pullC - (edge.heatJ - before) / (bothWPerK * STEP_S);
-    core.heatJ -= innerWPerK * (coreC - edgeMeanC) * STEP_S;
+    double edgeMeanC = pullC - (edge.heatJ - before) * kelvinPerStepJ;
+    core.heatJ -= innerJPerKStep * (coreC - edgeMeanC);
+  }
+
+  /** Shares change only with the place, and division is most of a step's work. */
+  private void keepShares(double aroundWPerK) {
+    keptAroundWPerK = aroundWPerK;
+    bothWPerK = aroundWPerK + innerWPerK;
+    aroundShare = aroundWPerK / bothWPerK;
+    kelvinPerStepJ = 1 / (bothWPerK * STEP_S);
+    innerJPerKStep = innerWPerK * STEP_S;
   }
 
   /** Temperature of the edge shell, °C: what roots at the wall feel, and what limits judge. */
@@ -105,6 +121,8 @@ public final class RootBall {
     final double frozenJPerK;
     final double latentJ;
     double heatJ;
+    private final double unfrozenKPerJ;
+    private final double frozenKPerJ;
     private double keptWattPerK;
     private double keptSeconds;
     private double unfrozenDecay;
@@ -122,14 +140,16 @@ public final class RootBall {
       this.unfrozenJPerK = unfrozenJPerK;
       this.frozenJPerK = frozenJPerK;
       this.latentJ = latentJ;
+      this.unfrozenKPerJ = 1 / unfrozenJPerK;
+      this.frozenKPerJ = 1 / frozenJPerK;
       this.heatJ = startC > 0 ? unfrozenJPerK * startC : frozenJPerK * startC - latentJ;
     }
 
     double temperatureC() {
       if (heatJ > 0) {
-        return heatJ / unfrozenJPerK;
+        return heatJ * unfrozenKPerJ;
       }
-      return heatJ < -latentJ ? (heatJ + latentJ) / frozenJPerK : 0;
+      return heatJ < -latentJ ? (heatJ + latentJ) * frozenKPerJ : 0;
     }
 
     double ice() {
@@ -148,7 +168,7 @@ public final class RootBall {
       double heat = heatJ;
       double left = seconds;
       if (heat > 0 || (heat == 0 && aroundC > 0)) {
-        double fromC = heat / unfrozenJPerK;
+        double fromC = heat * unfrozenKPerJ;
         double endC = aroundC + (fromC - aroundC) * unfrozenDecay;
         if (endC >= 0) {
           return unfrozenJPerK * endC;
@@ -156,7 +176,7 @@ public final class RootBall {
         left -= timeToZero(fromC, aroundC, unfrozenJPerK / wattPerK);
         heat = 0;
       } else if (heat < -latentJ || (heat == -latentJ && aroundC < 0)) {
-        double fromC = (heat + latentJ) / frozenJPerK;
+        double fromC = (heat + latentJ) * frozenKPerJ;
         double endC = aroundC + (fromC - aroundC) * frozenDecay;
         if (endC <= 0) {
           return frozenJPerK * endC - latentJ;
