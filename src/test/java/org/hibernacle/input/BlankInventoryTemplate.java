@@ -22,7 +22,8 @@ import org.hibernacle.model.Settings.Units;
 
 /**
  * Builds the blank forms {@code templates/inventory.xlsx} and {@code inventory-us.xlsx}. Run it
- * after a change of columns, words or species, and look at the result in a spreadsheet program.
+ * ({@code mvn test -Dtest=BlankInventoryTest -Dgolden.update=true}) after a change of columns,
+ * words or species, and look at the result in a spreadsheet program.
  */
 final class BlankInventoryTemplate {
   /** Stands in the file in place of the time of the run. */
