@@ -8,6 +8,8 @@ import java.util.Locale;
 import org.hibernacle.model.Foliage;
 import org.hibernacle.model.Species;
 import org.hibernacle.model.Species.RootKill;
+import org.hibernacle.physiology.Hardening;
+import org.hibernacle.physiology.Rest;
 
 /** One species with every figure, its basis and its source. */
 final class SpeciesSheet {
@@ -35,7 +37,13 @@ final class SpeciesSheet {
     line("root death on record", rootKill());
     line("limit unhardened", celsius(species.unhardenedLimitC()) + ", root ball" + starred());
     line("limit of new growth", celsius(species.newGrowthLimitC()) + ", air" + starred());
+    line(
+        "shoots in midwinter",
+        celsius(Hardening.shootLimitC(species)) + ", air; ESTIMATE from the zone");
     line("chill need", chill());
+    Rest.heatToBudBreakKh(species)
+        .ifPresent(
+            heat -> line("heat to bud break", plain(heat) + " K·h after rest; ESTIMATE by group"));
     line("air in store", storage(species) + ", " + light() + starred());
     line(
         "water while cold",
