@@ -23,6 +23,12 @@ import org.hibernacle.model.SheetTable;
  * the way. {@code docs/inventory.md} tells the sheets and columns.
  */
 public final class InventoryWorkbook {
+  /**
+   * Name that a season plan gives to the sheets it wrote itself, each to its own. A plan is read as
+   * an inventory without them, or they would pile up from year to year.
+   */
+  private static final String REPORT_SHEET = "HibernacleReport";
+
   private final String file;
   private final SpeciesCatalogue builtIn;
   private final Problems problems;
@@ -89,6 +95,9 @@ public final class InventoryWorkbook {
 
   private void sortSheets(XSSFWorkbook book) {
     for (Sheet sheet : book) {
+      if (isReport(book, sheet)) {
+        continue;
+      }
       FoundSheet found = SheetReader.read(file, sheet);
       Optional<InventorySheet> kind = InventorySheet.named(found.name());
       if (!InventorySheet.isHelp(found.name())) {
@@ -111,6 +120,11 @@ public final class InventoryWorkbook {
             "it is carried into the plan as it stands, and nothing is read from it");
       }
     }
+  }
+
+  private static boolean isReport(XSSFWorkbook book, Sheet sheet) {
+    int index = book.getSheetIndex(sheet);
+    return book.getNames(REPORT_SHEET).stream().anyMatch(name -> name.getSheetIndex() == index);
   }
 
   private Optional<Settings> settings() {

@@ -25,6 +25,12 @@ final class PlantPlanner {
 
   private static final int MOST_STORAGE_DEGREES_PER_NIGHT = 10;
 
+  /**
+   * What was put away stays away until the coldest time is past; common practice, no source. A few
+   * winters on file may show no frost after December, which is luck and no rule.
+   */
+  private static final int DAYS_PAST_MIDWINTER = 14;
+
   private final Plant plant;
   private final Settings settings;
   private final WintersOnFile winters;
@@ -76,7 +82,7 @@ final class PlantPlanner {
         break;
       }
     }
-    return new Tightening(this, season).tighten(new Found(path, lived, atHome));
+    return new Tightening(this, winters.places()).tighten(new Found(path, lived, atHome));
   }
 
   /** Lives any other path, for reasons. */
@@ -184,6 +190,9 @@ final class PlantPlanner {
       return false;
     }
     if (plant.notBefore().filter(day::isBefore).isPresent()) {
+      return false;
+    }
+    if (to == home && night < season.index(season.midwinter()) + DAYS_PAST_MIDWINTER) {
       return false;
     }
     return from != home || plant.notAfter().filter(day::isAfter).isEmpty();

@@ -2,7 +2,7 @@ package org.hibernacle.planning;
 
 import java.util.List;
 import java.util.Optional;
-import org.hibernacle.model.Season;
+import org.hibernacle.model.Place;
 
 /**
  * Brings the dates of a path closer together. The search remembers every rule it saw broken on any
@@ -12,11 +12,11 @@ import org.hibernacle.model.Season;
  */
 final class Tightening {
   private final PlantPlanner planner;
-  private final Season season;
+  private final List<Place> places;
 
-  Tightening(PlantPlanner planner, Season season) {
+  Tightening(PlantPlanner planner, List<Place> places) {
     this.planner = planner;
-    this.season = season;
+    this.places = places;
   }
 
   PlantPlanner.Found tighten(PlantPlanner.Found found) {
@@ -39,14 +39,16 @@ final class Tightening {
     return new PlantPlanner.Found(path, lived, found.atHome());
   }
 
-  /** Whether a move comes after midwinter, so that earlier is closer to home. */
+  /** Whether a move leads home, or out from under a roof, so that earlier is better. */
   private boolean comesBack(Path path, int move) {
-    return path.moveNights().get(move) > season.index(season.midwinter());
+    int night = path.moveNights().get(move);
+    int from = path.placeByNight()[night - 1];
+    int to = path.placeByNight()[night];
+    boolean leavesRoof = places.get(from).roofed() && !places.get(to).roofed();
+    return to == planner.home() || (from != planner.home() && leavesRoof);
   }
 
-  /**
-   * The path with one move on the next moving day in a direction, or the same path if none fits.
-   */
+  /** The path with one move on the next moving day in a direction, if one fits. */
   private Optional<Path> shifted(Path path, int move, int step) {
     List<Integer> nights = path.moveNights();
     int night = nights.get(move);

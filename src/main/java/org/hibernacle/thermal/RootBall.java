@@ -39,6 +39,11 @@ public final class RootBall {
   private final Store edge;
   private final Store core;
   private final double innerWPerK;
+  private double keptAroundWPerK = -1;
+  private double bothWPerK;
+  private double aroundShare;
+  private double kelvinPerStepJ;
+  private double innerJPerKStep;
 
   /**
    * A ball at one temperature.
@@ -65,13 +70,24 @@ public final class RootBall {
    * @param aroundWPerK conductance to them, W/K (> 0)
    */
   public void step(double aroundC, double aroundWPerK) {
-    double bothWPerK = aroundWPerK + innerWPerK;
+    if (aroundWPerK != keptAroundWPerK) {
+      keepShares(aroundWPerK);
+    }
     double coreC = core.temperatureC();
-    double pullC = (aroundWPerK * aroundC + innerWPerK * coreC) / bothWPerK;
+    double pullC = aroundShare * aroundC + (1 - aroundShare) * coreC;
     double before = edge.heatJ;
     edge.heatJ = edge.advance(pullC, bothWPerK, STEP_S);
-    double edgeMeanC = pullC - (edge.heatJ - before) / (bothWPerK * STEP_S);
-    core.heatJ -= innerWPerK * (coreC - edgeMeanC) * STEP_S;
+    double edgeMeanC = pullC - (edge.heatJ - before) * kelvinPerStepJ;
+    core.heatJ -= innerJPerKStep * (coreC - edgeMeanC);
+  }
+
+  /** Shares change only with the place, and division is most of a step's work. */
+  private void keepShares(double aroundWPerK) {
+    keptAroundWPerK = aroundWPerK;
+    bothWPerK = aroundWPerK + innerWPerK;
+    aroundShare = aroundWPerK / bothWPerK;
+    kelvinPerStepJ = 1 / (bothWPerK * STEP_S);
+    innerJPerKStep = innerWPerK * STEP_S;
   }
 
   /** Temperature of the edge shell, °C: what roots at the wall feel, and what limits judge. */
@@ -105,6 +121,12 @@ public final class RootBall {
     final double frozenJPerK;
     final double latentJ;
     double heatJ;
+    private final double unfrozenKPerJ;
+    private final double frozenKPerJ;
+    private double keptWattPerK;
+    private double keptSeconds;
+    private double unfrozenDecay;
+    private double frozenDecay;
 
     Store(double volumeM3, double waterFraction, double startC) {
       this(
@@ -118,14 +140,16 @@ public final class RootBall {
       this.unfrozenJPerK = unfrozenJPerK;
       this.frozenJPerK = frozenJPerK;
       this.latentJ = latentJ;
+      this.unfrozenKPerJ = 1 / unfrozenJPerK;
+      this.frozenKPerJ = 1 / frozenJPerK;
       this.heatJ = startC > 0 ? unfrozenJPerK * startC : frozenJPerK * startC - latentJ;
     }
 
     double temperatureC() {
       if (heatJ > 0) {
-        return heatJ / unfrozenJPerK;
+        return heatJ * unfrozenKPerJ;
       }
-      return heatJ < -latentJ ? (heatJ + latentJ) / frozenJPerK : 0;
+      return heatJ < -latentJ ? (heatJ + latentJ) * frozenKPerJ : 0;
     }
 
     double ice() {
@@ -140,47 +164,55 @@ public final class RootBall {
      * and below the plateau, linear on it, branch by branch.
      */
     double advance(double aroundC, double wattPerK, double seconds) {
+      keepDecays(wattPerK, seconds);
       double heat = heatJ;
       double left = seconds;
-      for (int branch = 0; branch < 3 && left > 0; branch++) {
-        if (heat > 0 || (heat == 0 && aroundC > 0)) {
-          double fromC = heat / unfrozenJPerK;
-          double needed = timeToZero(fromC, aroundC, unfrozenJPerK / wattPerK);
-          if (needed >= left) {
-            return unfrozenJPerK * relax(fromC, aroundC, left * wattPerK / unfrozenJPerK);
-          }
-          heat = 0;
-          left -= needed;
+      if (heat > 0 || (heat == 0 && aroundC > 0)) {
+        double fromC = heat * unfrozenKPerJ;
+        double endC = aroundC + (fromC - aroundC) * unfrozenDecay;
+        if (endC >= 0) {
+          return unfrozenJPerK * endC;
         }
-        if (heat < -latentJ || (heat == -latentJ && aroundC < 0)) {
-          double fromC = (heat + latentJ) / frozenJPerK;
-          double needed = timeToZero(fromC, aroundC, frozenJPerK / wattPerK);
-          if (needed >= left) {
-            return frozenJPerK * relax(fromC, aroundC, left * wattPerK / frozenJPerK) - latentJ;
-          }
-          heat = -latentJ;
-          left -= needed;
+        left -= timeToZero(fromC, aroundC, unfrozenJPerK / wattPerK);
+        heat = 0;
+      } else if (heat < -latentJ || (heat == -latentJ && aroundC < 0)) {
+        double fromC = (heat + latentJ) * frozenKPerJ;
+        double endC = aroundC + (fromC - aroundC) * frozenDecay;
+        if (endC <= 0) {
+          return frozenJPerK * endC - latentJ;
         }
-        double watt = wattPerK * aroundC;
-        double end = heat + watt * left;
-        if (end <= 0 && end >= -latentJ) {
-          return end;
-        }
-        double bound = end > 0 ? 0 : -latentJ;
-        left -= (bound - heat) / watt;
-        heat = bound;
+        left -= timeToZero(fromC, aroundC, frozenJPerK / wattPerK);
+        heat = -latentJ;
       }
-      return heat;
+      return fromPlateau(heat, aroundC, wattPerK, left);
     }
 
-    private static double relax(double fromC, double toC, double timeConstants) {
-      return toC + (fromC - toC) * Math.exp(-timeConstants);
+    /** The rest of a step that is on the plateau at its start. */
+    private double fromPlateau(double heat, double aroundC, double wattPerK, double left) {
+      double watt = wattPerK * aroundC;
+      double end = heat + watt * left;
+      if (end > 0) {
+        double beyond = left + heat / watt;
+        return unfrozenJPerK * aroundC * -Math.expm1(-beyond * wattPerK / unfrozenJPerK);
+      }
+      if (end < -latentJ) {
+        double beyond = left + (heat + latentJ) / watt;
+        return frozenJPerK * aroundC * -Math.expm1(-beyond * wattPerK / frozenJPerK) - latentJ;
+      }
+      return end;
+    }
+
+    /** A whole step's decays change only with the place, so they are worth keeping. */
+    private void keepDecays(double wattPerK, double seconds) {
+      if (wattPerK != keptWattPerK || seconds != keptSeconds) {
+        keptWattPerK = wattPerK;
+        keptSeconds = seconds;
+        unfrozenDecay = Math.exp(-seconds * wattPerK / unfrozenJPerK);
+        frozenDecay = Math.exp(-seconds * wattPerK / frozenJPerK);
+      }
     }
 
     private static double timeToZero(double fromC, double aroundC, double tauS) {
-      if (fromC * aroundC >= 0) {
-        return Double.POSITIVE_INFINITY;
-      }
       return tauS * Math.log((fromC - aroundC) / -aroundC);
     }
   }

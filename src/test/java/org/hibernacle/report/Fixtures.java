@@ -87,7 +87,7 @@ public final class Fixtures {
     return facts(Optional.empty());
   }
 
-  static RunFacts facts(Optional<SheetTable> earlierLog) {
+  public static RunFacts facts(Optional<SheetTable> earlierLog) {
     return new RunFacts(
         "0.1.0",
         List.of(
@@ -268,6 +268,7 @@ public final class Fixtures {
             "the winter was left out"));
   }
 
+  /** A small inventory that can be read again, with a column and a sheet of the keeper's own. */
   static List<SheetTable> inventorySheets() {
     SheetTable plants =
         new SheetTable(
@@ -278,10 +279,13 @@ public final class Fixtures {
                 List.of("P-02", "=Old pine", "Pinus thunbergii", "Bench", 12.5, "", true)));
     SheetTable places =
         new SheetTable("Places", List.of("Place", "Kind"), List.of(List.of("Bench", "bench")));
-    SheetTable species = new SheetTable("Species", List.of("Taxon", "Root limit"), List.of());
     SheetTable settings =
         new SheetTable(
-            "Settings", List.of("Setting", "Value"), List.of(List.of("Site", "Rooks & Elms")));
-    return List.of(plants, places, species, settings);
+            "Settings",
+            List.of("Setting", "Value"),
+            List.of(List.of("Site", "Rooks & Elms"), List.of("Latitude", 51.5)));
+    SheetTable notes =
+        new SheetTable("Notes", List.of("My notes"), List.of(List.of("Ask for the trolley.")));
+    return List.of(plants, places, settings, notes);
   }
 }

@@ -77,7 +77,7 @@ final class Lists {
     if (lists.isEmpty()) {
       return;
     }
-    XSSFSheet sheet = sheets.add(sheets.words().text("workbook.lists"));
+    XSSFSheet sheet = sheets.addOwn(sheets.words().text("workbook.lists"));
     for (int column = 0; column < lists.size(); column++) {
       Choices list = lists.get(column);
       for (int i = 0; i < list.words().size(); i++) {

@@ -28,7 +28,7 @@ final class OverviewSheet {
   OverviewSheet(Sheets sheets, SeasonReport report) {
     this.sheets = sheets;
     this.report = report;
-    this.sheet = sheets.add(sheets.words().text("workbook.overview"));
+    this.sheet = sheets.addOwn(sheets.words().text("workbook.overview"));
   }
 
   /** Remembers a sheet for the list of sheets. */

@@ -44,7 +44,7 @@ final class SectionSheet {
     this.section = section;
     this.columns =
         section.columns().stream().filter(c -> c.media().contains(Medium.WORKBOOK)).toList();
-    this.sheet = sheets.add(section.title());
+    this.sheet = sheets.addOwn(section.title());
   }
 
   /** Writes the sheet and tells its name. */

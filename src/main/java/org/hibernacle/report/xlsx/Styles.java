@@ -128,7 +128,7 @@ final class Styles {
       // Keeps a number clear of the words in the next cell.
       style.setIndention((short) 1);
     }
-    style.setWrapText(key.ruled());
+    style.setWrapText(key.ruled() && key.align() == HorizontalAlignment.LEFT);
     boolean heading = key.role() == StyleRole.HEADING;
     style.setVerticalAlignment(heading ? VerticalAlignment.BOTTOM : VerticalAlignment.TOP);
     style.setQuotePrefixed(key.quoted());

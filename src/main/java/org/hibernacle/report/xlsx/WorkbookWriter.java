@@ -27,6 +27,9 @@ public final class WorkbookWriter {
   /** Name whose value tells readers how the workbook is laid out. */
   public static final String FORMAT_NAME = "HibernacleFormat";
 
+  /** Name given to each sheet that is not the keeper's inventory. */
+  public static final String REPORT_SHEET_NAME = "HibernacleReport";
+
   /** Layout written by this class. */
   public static final int FORMAT = 1;
 

@@ -8,12 +8,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TimeZone;
 import java.util.TreeSet;
@@ -24,17 +27,25 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.Sheet;
+import org.hibernacle.input.EarlierPlan;
+import org.hibernacle.input.InventoryWorkbook;
+import org.hibernacle.input.Problems;
+import org.hibernacle.input.SpeciesCatalogue;
+import org.hibernacle.model.Inventory;
+import org.hibernacle.model.Plant;
 import org.hibernacle.model.Settings;
 import org.hibernacle.model.SheetTable;
 import org.hibernacle.report.Cell;
 import org.hibernacle.report.Display;
 import org.hibernacle.report.Fixtures;
 import org.hibernacle.report.ReportAuthor;
+import org.hibernacle.report.RunFacts;
 import org.hibernacle.report.SeasonReport;
 import org.hibernacle.report.Section;
 import org.hibernacle.report.Section.Medium;
 import org.hibernacle.report.Words;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class WorkbookWriterTest {
   /** A dump to be read in reviews; rewritten by {@code -Dgolden.update}. */
@@ -143,23 +154,64 @@ class WorkbookWriterTest {
   }
 
   @Test
-  void carriesTheInventorySheetsUnderTheirOwnNames() throws IOException {
-    try (XSSFWorkbook workbook = open(write(REPORT))) {
-      for (SheetTable table : REPORT.carried()) {
-        XSSFSheet sheet = workbook.getSheet(table.name());
-        for (int c = 0; c < table.headings().size(); c++) {
-          assertEquals(table.headings().get(c), sheet.getRow(0).getCell(c).getStringCellValue());
-        }
-        assertEquals(table.rows().size(), sheet.getLastRowNum());
-      }
-      XSSFSheet plants = workbook.getSheet("Plants");
-      assertEquals(
-          LocalDateTime.of(2025, 3, 1, 0, 0),
-          plants.getRow(1).getCell(5).getLocalDateTimeCellValue());
-      assertEquals("=Old pine", plants.getRow(2).getCell(1).getStringCellValue());
-      assertTrue(plants.getRow(2).getCell(6).getBooleanCellValue());
+  void thePlanIsAnInventoryAgainWithoutTheSheetsOfTheReport() throws IOException {
+    byte[] bytes = write(REPORT);
+    Problems problems = new Problems();
+    Inventory inventory =
+        InventoryWorkbook.read(
+                new ByteArrayInputStream(bytes),
+                "season-plan.xlsx",
+                SpeciesCatalogue.builtIn(),
+                problems)
+            .orElseThrow(() -> new AssertionError(problems.sorted().toString()));
+    // A sheet named like one of the report's goes by a number from then on.
+    List<SheetTable> expected =
+        REPORT.carried().stream()
+            .map(t -> t.name().equals("Notes") ? renamed(t, "Notes (2)") : t)
+            .toList();
+    assertEquals(expected, inventory.sheets());
+    assertEquals(List.of("P-01", "P-02"), inventory.plants().stream().map(Plant::id).toList());
+    try (XSSFWorkbook workbook = open(bytes)) {
       assertEquals("1", workbook.getName(WorkbookWriter.FORMAT_NAME).getRefersToFormula());
     }
+  }
+
+  private static SheetTable renamed(SheetTable table, String name) {
+    return new SheetTable(name, table.headings(), table.rows());
+  }
+
+  @Test
+  void aLogThatWasFilledInComesBackWithTheNextPlan(@TempDir Path folder) throws IOException {
+    Path file = folder.resolve("season-plan.xlsx");
+    try (XSSFWorkbook workbook = open(write(REPORT));
+        OutputStream out = Files.newOutputStream(file)) {
+      XSSFSheet log = workbook.getSheet("Log");
+      Row pine =
+          Stream.iterate(1, r -> r + 1)
+              .map(log::getRow)
+              .filter(r -> r.getCell(0).getStringCellValue().equals("P-02"))
+              .findFirst()
+              .orElseThrow();
+      pine.getCell(6).setCellValue(LocalDate.of(2026, 11, 15));
+      pine.getCell(10).setCellValue("no damage");
+      workbook.write(out);
+    }
+    Problems problems = new Problems();
+    Optional<SheetTable> earlier = EarlierPlan.log(file, "Log", problems);
+    RunFacts facts = Fixtures.facts(earlier);
+    SeasonReport next = ReportAuthor.write(Fixtures.plan(), facts, Words.of(Locale.UK));
+    Section log = next.section("log");
+    assertEquals(REPORT.section("log").columns(), log.columns());
+    assertEquals(REPORT.section("log").rows().size(), log.rows().size());
+    List<Cell> pine =
+        log.rows().stream()
+            .map(Section.Row::cells)
+            .filter(cells -> cells.get(0).equals(new Cell.Text("P-02")))
+            .findFirst()
+            .orElseThrow();
+    assertEquals(new Cell.Day(LocalDate.of(2026, 11, 15)), pine.get(6));
+    assertEquals(new Cell.Text("no damage"), pine.get(10));
+    assertEquals(List.of(), problems.sorted());
   }
 
   @Test
@@ -192,7 +244,7 @@ class WorkbookWriterTest {
   @Test
   void writesOnlySectionsOfItsMedium() throws IOException {
     try (XSSFWorkbook workbook = open(write(REPORT))) {
-      Set<String> expected = new TreeSet<>();
+      Set<String> expected = new TreeSet<>(List.of("Notes (2)"));
       REPORT.sections().stream()
           .filter(s -> s.media().contains(Medium.WORKBOOK))
           .forEach(s -> expected.add(s.title()));

@@ -1,0 +1,227 @@
+package org.hibernacle.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.concurrent.Callable;
+import org.hibernacle.input.EarlierPlan;
+import org.hibernacle.input.InventoryWorkbook;
+import org.hibernacle.input.Problems;
+import org.hibernacle.input.SpeciesCatalogue;
+import org.hibernacle.input.TemperatureCsv;
+import org.hibernacle.model.Inventory;
+import org.hibernacle.model.SheetTable;
+import org.hibernacle.model.TemperatureSeries;
+import org.hibernacle.planning.SeasonPlan;
+import org.hibernacle.planning.SeasonPlanner;
+import org.hibernacle.report.ReportAuthor;
+import org.hibernacle.report.RunFacts;
+import org.hibernacle.report.SeasonReport;
+import org.hibernacle.report.Words;
+import org.hibernacle.report.pdf.CalendarPdf;
+import org.hibernacle.report.xlsx.WorkbookWriter;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** The main job: inventory and temperatures in, season plan and calendar out. */
+@Command(
+    name = "plan",
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    description = "Writes the season plan workbook and the printable calendar.",
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  hibernacle plan inventory.xlsx temperatures.csv -o winter",
+      "  hibernacle plan inventory.xlsx 2014.csv 2015.csv --season 2016 --unit C",
+      "",
+      "Exit code 4 means: done, but some plants can not be protected; the summary names them."
+    })
+final class PlanCommand implements Callable<Integer> {
+  static final String WORKBOOK = "season-plan.xlsx";
+  static final String CALENDAR = "season-calendar.pdf";
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(
+      index = "0",
+      paramLabel = "INVENTORY.xlsx",
+      description = "The inventory workbook; \"hibernacle blank\" writes one to fill in.")
+  private Path inventoryFile;
+
+  @Parameters(
+      index = "1..*",
+      arity = "1..*",
+      paramLabel = "TEMPERATURES.csv",
+      description = "Temperature files of one station, read as one series.")
+  private List<Path> temperatureFiles;
+
+  @Option(
+      names = {"-o", "--output"},
+      paramLabel = "DIR",
+      description = "Folder to write to; the inventory's own folder if not given.")
+  private Optional<Path> output = Optional.empty();
+
+  @Option(
+      names = "--season",
+      paramLabel = "YEAR",
+      description =
+          "Year in whose autumn the season begins; the season after the last whole winter on file"
+              + " if not given.")
+  private Optional<Integer> season = Optional.empty();
+
+  @Mixin private TemperatureOptions temperatures = new TemperatureOptions();
+
+  @Option(names = "--dry-run", description = "Plans and prints the summary, writes nothing.")
+  private boolean dryRun;
+
+  @Option(
+      names = {"-q", "--quiet"},
+      description = "Prints errors only.")
+  private boolean quiet;
+
+  @Override
+  public Integer call() throws IOException {
+    Problems problems = new Problems();
+    Optional<Inventory> inventory =
+        InventoryWorkbook.read(inventoryFile, SpeciesCatalogue.builtIn(), problems);
+    Optional<TemperatureSeries> series =
+        TemperatureCsv.read(temperatureFiles, temperatures.forReading(), problems);
+    OutputFolder folder = new OutputFolder(folder());
+    Problems earlierProblems = new Problems();
+    Optional<SheetTable> earlierLog = earlierLog(folder, earlierProblems);
+    if (inventory.isEmpty() || series.isEmpty() || problems.hasErrors()) {
+      ProblemPrinter.print(problems, err());
+      return ExitCode.BAD_INPUT;
+    }
+    if (earlierProblems.hasErrors()) {
+      ProblemPrinter.print(earlierProblems, err());
+      err().println("It may hold a filled-in log, so it is not replaced. Move it away first.");
+      return ExitCode.NOT_WRITTEN;
+    }
+    Optional<SeasonPlan> plan =
+        SeasonPlanner.plan(
+            inventory.get(),
+            series.get(),
+            season.isPresent() ? OptionalInt.of(season.get()) : OptionalInt.empty());
+    if (plan.isEmpty()) {
+      problems.error(
+          "PL-400",
+          names(temperatureFiles),
+          "no usable winter",
+          "at least one winter whose cold months are on file without longer gaps");
+      ProblemPrinter.print(problems, err());
+      return ExitCode.BAD_INPUT;
+    }
+    if (!quiet) {
+      ProblemPrinter.print(problems, err());
+    }
+    return report(plan.get(), problems, folder, carried(earlierLog, inventory.get()));
+  }
+
+  private int report(
+      SeasonPlan plan, Problems problems, OutputFolder folder, Optional<SheetTable> earlierLog)
+      throws IOException {
+    Words words = Words.of(plan.inventory().settings().language());
+    List<RunFacts.InputFile> inputs = new ArrayList<>();
+    inputs.add(Digests.of(inventoryFile));
+    for (Path file : temperatureFiles) {
+      inputs.add(Digests.of(file));
+    }
+    RunFacts facts =
+        new RunFacts(
+            Hibernacle.Version.text(),
+            inputs,
+            problems.sorted(),
+            options(plan),
+            List.of(),
+            earlierLog);
+    SeasonReport report = ReportAuthor.write(plan, facts, words);
+    List<Path> written = List.of();
+    if (!dryRun) {
+      try {
+        List<String> missing = new ArrayList<>();
+        folder.prepare(WORKBOOK, out -> WorkbookWriter.write(report, out));
+        folder.prepare(
+            CALENDAR, out -> missing.addAll(CalendarPdf.write(report, out).missingCharacters()));
+        written = folder.replace();
+        if (!missing.isEmpty()) {
+          err().println("warning: the calendar's font lacks " + String.join(" ", missing));
+        }
+      } catch (IOException e) {
+        err().println("Output could not be written: " + e.getMessage());
+        err().println("Files that were there are untouched.");
+        return ExitCode.NOT_WRITTEN;
+      } finally {
+        folder.discard();
+      }
+    }
+    if (!quiet) {
+      summary(report, written);
+    }
+    return plan.unprotected().findAny().isPresent() ? ExitCode.UNPROTECTED : ExitCode.DONE;
+  }
+
+  private void summary(SeasonReport report, List<Path> written) {
+    PrintWriter out = spec.commandLine().getOut();
+    out.println(report.title() + ", " + report.subtitle());
+    int width = report.overview().stream().mapToInt(f -> f.label().length()).max().orElse(0);
+    for (SeasonReport.Fact fact : report.overview()) {
+      out.println(
+          "  " + fact.label() + " ".repeat(width - fact.label().length() + 2) + fact.text());
+    }
+    written.forEach(path -> out.println("Wrote " + path));
+    out.flush();
+  }
+
+  /** The log of a plan that is about to be replaced. */
+  private Optional<SheetTable> earlierLog(OutputFolder folder, Problems problems) {
+    Path earlier = folder.target(WORKBOOK);
+    return Files.isRegularFile(earlier)
+        ? EarlierPlan.log(earlier, logSheet(), problems)
+        : Optional.empty();
+  }
+
+  /** That log, or the one of the season plan given as inventory. */
+  private static Optional<SheetTable> carried(Optional<SheetTable> earlier, Inventory inventory) {
+    return earlier.isPresent()
+        ? earlier
+        : inventory.sheets().stream().filter(s -> s.name().equals(logSheet())).findFirst();
+  }
+
+  private static String logSheet() {
+    return Words.of(java.util.Locale.ENGLISH).text("section.log");
+  }
+
+  private List<String> options(SeasonPlan plan) {
+    List<String> options = new ArrayList<>();
+    options.add("season=" + plan.season());
+    TemperatureCsv.Options reading = temperatures.forReading();
+    reading.station().ifPresent(s -> options.add("station=" + s));
+    reading.unit().ifPresent(u -> options.add("unit=" + u));
+    reading.dateFormat().ifPresent(d -> options.add("date-format=" + d));
+    reading.layout().ifPresent(l -> options.add("layout=" + l));
+    return options;
+  }
+
+  private Path folder() {
+    return output.orElseGet(
+        () -> Optional.ofNullable(inventoryFile.toAbsolutePath().getParent()).orElse(Path.of(".")));
+  }
+
+  private static String names(List<Path> files) {
+    return String.join(", ", files.stream().map(f -> String.valueOf(f.getFileName())).toList());
+  }
+
+  private PrintWriter err() {
+    return spec.commandLine().getErr();
+  }
+}
