@@ -1,6 +1,7 @@
 package org.hibernacle.oracle;
 
 import java.time.LocalDate;
+import java.util.Optional;
 import org.hibernacle.model.Foliage;
 import org.hibernacle.model.Group;
 import org.hibernacle.model.Species;
@@ -13,7 +14,7 @@ final class Buds {
   private boolean dormant;
   private boolean rested;
   private boolean broken;
-  private int nightsToLeafFall = Integer.MAX_VALUE;
+  private Optional<LocalDate> sharpFrost = Optional.empty();
   private double coldKd;
   private double warmthKh;
 
@@ -40,12 +41,12 @@ final class Buds {
     return species.foliage() != Foliage.DECIDUOUS || !dormant();
   }
 
-  /** Lets a night pass. */
+  /** Lets a night pass. Subtropical and tropical plants lose leaves but do not rest. */
   void night(LocalDate day, double[] airC) {
+    leafFall(day, airC);
     if (!species.group().hardens()) {
       return;
     }
-    leafFall(day, airC);
     if (rested) {
       for (double air : airC) {
         warmthKh += Chill.warmth(air);
@@ -57,19 +58,14 @@ final class Buds {
   }
 
   private void leafFall(LocalDate day, double[] airC) {
-    if (!day.isBefore(outside.season().midwinter())) {
+    if (day.isAfter(outside.season().midwinter()) || outside.dayLengthHours(day) >= 12) {
       return;
     }
-    if (nightsToLeafFall < Integer.MAX_VALUE) {
-      nightsToLeafFall--;
+    if (sharpFrost.isEmpty() && Nights.lowest(airC) <= -4) {
+      sharpFrost = Optional.of(day);
     }
-    if (outside.dayLengthHours(day) < 12 && !day.isBefore(outside.season().start().plusMonths(1))) {
-      coldKd += Math.max(0, 12 - Nights.mean(airC));
-      if (Nights.lowest(airC) <= -4) {
-        nightsToLeafFall = Math.min(nightsToLeafFall, 7);
-      }
-    }
-    dormant |= coldKd >= 60 || nightsToLeafFall <= 0;
+    coldKd += Math.max(0, 12 - Nights.mean(airC));
+    dormant |= coldKd >= 60 || sharpFrost.filter(d -> !day.isBefore(d.plusDays(7))).isPresent();
   }
 
   private void rest(LocalDate day, double[] airC) {

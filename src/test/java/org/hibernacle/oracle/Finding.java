@@ -11,10 +11,12 @@ import org.hibernacle.planning.Rule;
  * @param winter in which
  * @param day on which the night begins
  * @param place name of the place
- * @param found what was met: °C, or for {@link Rule#BALL_FROZEN} the share of ice
+ * @param found what was met: °C; for {@link Rule#BALL_FROZEN} the share of ice; infinite where a
+ *     rule has no measure
  * @param needed what the rule asks for, in the same measure
  */
-record Finding(Rule rule, Season winter, LocalDate day, String place, double found, double needed) {
+public record Finding(
+    Rule rule, Season winter, LocalDate day, String place, double found, double needed) {
   /** By how much the rule is missed, always positive. */
   double miss() {
     return Math.abs(found - needed);

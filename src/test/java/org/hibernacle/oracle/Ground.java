@@ -10,7 +10,7 @@ import org.hibernacle.model.Place;
 final class Ground {
   private static final double DEPTH_M = 4;
   private static final double FELT_AT_M = 0.10;
-  private static final double STEP_S = 120;
+  private static final double STEP_S = 180;
   private static final double SLAB_DAYS = 20;
 
   /** Top of each layer, and below the last one its bottom, m. */

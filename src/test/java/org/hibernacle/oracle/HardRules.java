@@ -88,9 +88,19 @@ final class HardRules {
   }
 
   private void wakesInTheDark(Night night) {
-    if (night.budBreak() && night.place().light() == Light.DARK) {
-      add(Rule.WAKES_IN_THE_DARK, night, night.meanAirC(), Double.NEGATIVE_INFINITY);
+    if (night.budsOpen() && dark(night)) {
+      never(Rule.WAKES_IN_THE_DARK, night);
     }
+  }
+
+  private void tooDark(Night night) {
+    if (!night.budsOpen() && night.inLeaf() && dark(night)) {
+      never(Rule.TOO_DARK, night);
+    }
+  }
+
+  private static boolean dark(Night night) {
+    return night.place().roofed() && night.place().light() == Light.DARK;
   }
 
   private void tooWarmAtRest(Night night) {
@@ -100,12 +110,6 @@ final class HardRules {
             || species.group() == Group.HARDY_EVERGREEN;
     if (hardy && night.dormant() && night.atRest() && night.place().roofed()) {
       atMost(Rule.TOO_WARM_AT_REST, night, night.weekMeanC(), 5);
-    }
-  }
-
-  private void tooDark(Night night) {
-    if (night.inLeaf() && night.place().light() == Light.DARK) {
-      add(Rule.TOO_DARK, night, night.meanAirC(), Double.NEGATIVE_INFINITY);
     }
   }
 
@@ -131,6 +135,10 @@ final class HardRules {
     if (found > needed) {
       add(rule, night, found, needed);
     }
+  }
+
+  private void never(Rule rule, Night night) {
+    add(rule, night, Double.POSITIVE_INFINITY, 0);
   }
 
   private void add(Rule rule, Night night, double found, double needed) {

@@ -25,11 +25,11 @@ final class Indoors {
 
   private static double underRoof(Place place, double beforeC, double outC, double sunK) {
     double goalC = outC + place.warmerByK() + sunK;
-    boolean store = place.kind() == PlaceKind.COLD_STORE;
-    boolean opened = store && place.vents() && beforeC > 5 && outC < beforeC;
-    double lagHours = opened ? 2 : place.lagHours();
+    boolean glass = place.kind() == PlaceKind.GLASSHOUSE;
+    boolean opened = !glass && place.vents() && beforeC > 5 && outC < beforeC;
+    double lagHours = opened ? Math.min(2, place.lagHours()) : place.lagHours();
     double airC = goalC + (beforeC - goalC) * Math.exp(-1 / lagHours);
-    if (place.kind() == PlaceKind.GLASSHOUSE && place.vents() && airC > 10) {
+    if (glass && place.vents() && airC > 10) {
       airC = Math.min(airC, Math.max(10, outC + 3));
     }
     if (place.highestHeldC().isPresent()) {

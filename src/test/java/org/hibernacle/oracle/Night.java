@@ -21,7 +21,7 @@ import org.hibernacle.model.Place;
  * @param budsOpen whether buds had broken before
  * @param budBreak whether buds broke in this night
  */
-record Night(
+public record Night(
     LocalDate day,
     Place place,
     double lowestAirC,

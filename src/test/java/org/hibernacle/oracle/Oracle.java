@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.hibernacle.model.Inventory;
 import org.hibernacle.model.Place;
 import org.hibernacle.model.Plant;
@@ -12,11 +13,11 @@ import org.hibernacle.model.TemperatureSeries;
 import org.hibernacle.planning.Stay;
 
 /** Carries plants through whole winters on file and says which rules break. */
-final class Oracle {
+public final class Oracle {
   private final Season planned;
   private final double marginK;
   private final Map<Season, Outside> winters = new LinkedHashMap<>();
-  private final Map<Season, Map<Place, PlaceHours>> places = new HashMap<>();
+  private final Map<Season, Map<Place, PlaceHours>> places = new ConcurrentHashMap<>();
 
   /**
    * Gets winters and places ready.
@@ -28,12 +29,15 @@ final class Oracle {
     this.planned = planned;
     this.marginK = inventory.settings().safetyMarginK();
     for (Season winter : winters) {
-      Outside outside = new Outside(winter, file, inventory.settings());
-      Map<Place, PlaceHours> hours = new HashMap<>();
-      inventory.places().forEach(place -> hours.put(place, PlaceHours.of(place, outside)));
-      this.winters.put(winter, outside);
-      places.put(winter, hours);
+      this.winters.put(winter, new Outside(winter, file, inventory.settings()));
     }
+    this.winters.values().parallelStream().forEach(outside -> prepare(outside, inventory.places()));
+  }
+
+  private void prepare(Outside outside, List<Place> all) {
+    Map<Place, PlaceHours> hours = new HashMap<>();
+    all.forEach(place -> hours.put(place, PlaceHours.of(place, outside)));
+    places.put(outside.season(), hours);
   }
 
   /** The plant's nights in that winter. */

@@ -7,8 +7,8 @@ import org.hibernacle.model.Settings;
 import org.hibernacle.model.TemperatureSeries;
 
 /**
- * One winter's air at the site, hour by hour; docs/models/air.md. Hour 0 is the first midnight of
- * the season.
+ * One winter's air at the site, hour by hour; docs/models/air.md and air-and-chill.md. Hour 0 is
+ * the first midnight of the season.
  */
 final class Outside {
   private final Season season;
@@ -83,7 +83,9 @@ final class Outside {
     double atSunsetC = byDay(evening, sunset(evening));
     double lengthHours = 24 + sunrise(morning) - sunset(evening);
     double fall = Math.log(hour - sunset(evening) + 1) / Math.log(lengthHours + 1);
-    return atSunsetC - (atSunsetC - atTheSite(morning).minC()) * fall;
+    double airC = atSunsetC - (atSunsetC - atTheSite(morning).minC()) * fall;
+    double lowestC = Math.min(atTheSite(evening).minC(), atTheSite(morning).minC());
+    return Math.max(lowestC, Math.min(atTheSite(evening).maxC(), airC));
   }
 
   private double sunrise(LocalDate day) {

@@ -2,16 +2,20 @@ package org.hibernacle.planning;
 
 import java.nio.file.Path;
 import java.time.DayOfWeek;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import org.hibernacle.input.Problems;
 import org.hibernacle.input.SpeciesCatalogue;
 import org.hibernacle.input.TemperatureCsv;
@@ -24,7 +28,6 @@ import org.hibernacle.model.Place;
 import org.hibernacle.model.PlaceKind;
 import org.hibernacle.model.Plant;
 import org.hibernacle.model.Settings;
-import org.hibernacle.model.Species;
 import org.hibernacle.model.TemperatureSeries;
 
 /** One invented collection that winters under the measured weather of two cities. */
@@ -49,6 +52,8 @@ public final class CityGarden {
 
   private static final String BENCH = "Bench";
 
+  private static final Map<City, SeasonPlan> PLANS = new ConcurrentHashMap<>();
+
   private CityGarden() {}
 
   /** Measured days of 2012 to 2015; {@code noaa/README.md} says where from. */
@@ -66,9 +71,8 @@ public final class CityGarden {
 
   /** The series with other minima; a maximum below its new minimum is lifted to it. */
   static TemperatureSeries withMinima(
-      TemperatureSeries series,
-      ToDoubleFunction<java.util.Map.Entry<java.time.LocalDate, DailyExtremes>> minC) {
-    TreeMap<java.time.LocalDate, DailyExtremes> days = new TreeMap<>();
+      TemperatureSeries series, ToDoubleFunction<Map.Entry<LocalDate, DailyExtremes>> minC) {
+    TreeMap<LocalDate, DailyExtremes> days = new TreeMap<>();
     for (var day : series.days().entrySet()) {
       double lowest = minC.applyAsDouble(day);
       days.put(day.getKey(), new DailyExtremes(lowest, Math.max(lowest, day.getValue().maxC())));
@@ -79,6 +83,37 @@ public final class CityGarden {
   /** All plants and places in that city. */
   public static Inventory inventory(City city) {
     return new Inventory(plants(), places(), settings(city), List.of());
+  }
+
+  /** The plan of that city's garden, made once. */
+  public static SeasonPlan plan(City city) {
+    return PLANS.computeIfAbsent(city, c -> planOf(inventory(c), weather(c)));
+  }
+
+  static SeasonPlan planOf(Inventory inventory, TemperatureSeries weather) {
+    return SeasonPlanner.plan(inventory, weather, OptionalInt.empty()).orElseThrow();
+  }
+
+  /**
+   * The same plants where there is hardly anywhere to go: a hedge foot, and a dark cellar that is
+   * too warm in autumn. Two more may not freeze at all: one with roots to be cut in December, one
+   * in a pot that cracks.
+   */
+  public static Inventory poorInventory(City city) {
+    PlaceBuilder cellar = new PlaceBuilder("Cellar", PlaceKind.COLD_STORE);
+    cellar.warmerByK = 7;
+    cellar.lagHours = 72;
+    cellar.vents = true;
+    List<Place> places = new ArrayList<>(places().subList(0, 2));
+    places.add(cellar.build());
+    List<Plant> plants = new ArrayList<>(plants());
+    PlantBuilder cut = new PlantBuilder("MAPLE-CUT", "Acer palmatum", 6);
+    cut.plannedRootWork = Optional.of(LocalDate.of(2015, 12, 12));
+    plants.add(cut.build());
+    PlantBuilder cracks = new PlantBuilder("LARCH-CRACK", "Larix decidua", 12);
+    cracks.frostProofPot = false;
+    plants.add(cracks.build());
+    return new Inventory(plants, places, settings(city), List.of());
   }
 
   private static Settings settings(City city) {
@@ -123,59 +158,73 @@ public final class CityGarden {
   }
 
   private static List<Plant> plants() {
-    List<Plant> plants = new ArrayList<>();
-    plants.add(plant("LARCH-30", "Larix decidua", 30));
-    plants.add(plant("PINE-30", "Pinus sylvestris", 30));
-    plants.add(plant("MUGO-30", "Pinus mugo", 30));
-    plants.add(plant("JUNIPER-8", "Juniperus chinensis", 8));
-    plants.add(plant("JUNIPER-05", "Juniperus chinensis", 0.5));
-    plants.add(plant("MAPLE-6", "Acer palmatum", 6));
-    plants.add(plant("TRIDENT-5", "Acer buergerianum", 5));
-    plants.add(plant("YEW-8", "Taxus baccata", 8));
-    plants.add(plant("YEW-JP-8", "Taxus cuspidata", 8));
-    plants.add(plant("AZALEA-5", "Rhododendron indicum", 5));
-    plants.add(plant("CAMELLIA-8", "Camellia japonica", 8));
-    plants.add(plant("OLIVE-10", "Olea europaea", 10));
-    plants.add(plant("LEMON-8", "Citrus × limon", 8));
-    plants.add(plant("FIG-4", "Ficus microcarpa", 4));
-    plants.add(plant("CARMONA-3", "Ehretia microphylla", 3));
-    return List.copyOf(plants);
+    return Stream.of(
+            new PlantBuilder("LARCH-30", "Larix decidua", 30),
+            new PlantBuilder("PINE-30", "Pinus sylvestris", 30),
+            new PlantBuilder("MUGO-30", "Pinus mugo", 30),
+            new PlantBuilder("JUNIPER-8", "Juniperus chinensis", 8),
+            new PlantBuilder("JUNIPER-05", "Juniperus chinensis", 0.5),
+            new PlantBuilder("MAPLE-6", "Acer palmatum", 6),
+            new PlantBuilder("TRIDENT-5", "Acer buergerianum", 5),
+            new PlantBuilder("YEW-8", "Taxus baccata", 8),
+            new PlantBuilder("YEW-JP-8", "Taxus cuspidata", 8),
+            new PlantBuilder("AZALEA-5", "Rhododendron indicum", 5),
+            new PlantBuilder("CAMELLIA-8", "Camellia japonica", 8),
+            new PlantBuilder("OLIVE-10", "Olea europaea", 10),
+            new PlantBuilder("LEMON-8", "Citrus × limon", 8),
+            new PlantBuilder("FIG-4", "Ficus microcarpa", 4),
+            new PlantBuilder("CARMONA-3", "Ehretia microphylla", 3))
+        .map(PlantBuilder::build)
+        .toList();
   }
 
-  /** A round ceramic pot twice as wide as deep. */
-  private static Plant plant(String id, String taxon, double litres) {
-    double depthCm = Math.cbrt(litres * 1000 / Math.PI);
-    Species species = SpeciesCatalogue.builtIn().row(taxon).orElseThrow();
-    return new Plant(
-        id,
-        "",
-        species,
-        taxon,
-        "",
-        BENCH,
-        new Container(
-            Container.Shape.ROUND,
-            2 * depthCm,
-            2 * depthCm,
-            depthCm,
-            litres,
-            Container.Material.CERAMIC),
-        Optional.empty(),
-        Plant.Vigour.NORMAL,
-        3,
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        1,
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        true,
-        Optional.empty(),
-        Optional.empty(),
-        Plant.Trust.NAMED,
-        "");
+  /** A plant in a round ceramic pot twice as wide as deep. */
+  private static final class PlantBuilder {
+    private final String id;
+    private final String taxon;
+    private final double litres;
+    private boolean frostProofPot = true;
+    private Optional<LocalDate> plannedRootWork = Optional.empty();
+
+    PlantBuilder(String id, String taxon, double litres) {
+      this.id = id;
+      this.taxon = taxon;
+      this.litres = litres;
+    }
+
+    Plant build() {
+      double depthCm = Math.cbrt(litres * 1000 / Math.PI);
+      return new Plant(
+          id,
+          "",
+          SpeciesCatalogue.builtIn().row(taxon).orElseThrow(),
+          taxon,
+          "",
+          BENCH,
+          new Container(
+              Container.Shape.ROUND,
+              2 * depthCm,
+              2 * depthCm,
+              depthCm,
+              litres,
+              Container.Material.CERAMIC),
+          Optional.empty(),
+          Plant.Vigour.NORMAL,
+          3,
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          1,
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          frostProofPot,
+          plannedRootWork,
+          Optional.empty(),
+          Plant.Trust.NAMED,
+          "");
+    }
   }
 
   /** A place that starts from what its kind stands for. */
