@@ -19,7 +19,9 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "blank",
     mixinStandardHelpOptions = true,
-    description = "Writes a blank inventory workbook to fill in; never over one that is there.")
+    description = "Writes a blank inventory workbook to fill in; never over one that is there.",
+    footerHeading = "%nExamples:%n",
+    footer = {"  hibernacle blank my-garden", "  hibernacle blank my-garden --units us"})
 final class BlankCommand implements Callable<Integer> {
   static final String FILE = "inventory.xlsx";
 
