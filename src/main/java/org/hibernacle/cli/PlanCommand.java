@@ -19,6 +19,7 @@ import org.hibernacle.model.SheetTable;
 import org.hibernacle.model.TemperatureSeries;
 import org.hibernacle.planning.SeasonPlan;
 import org.hibernacle.planning.SeasonPlanner;
+import org.hibernacle.report.EarlierLog;
 import org.hibernacle.report.ReportAuthor;
 import org.hibernacle.report.RunFacts;
 import org.hibernacle.report.SeasonReport;
@@ -124,7 +125,21 @@ final class PlanCommand implements Callable<Integer> {
     if (!quiet) {
       ProblemPrinter.print(problems, err());
     }
-    return report(plan.get(), problems, folder, carried(earlierLog, inventory.get()));
+    Optional<SheetTable> log = carried(earlierLog, inventory.get());
+    if (log.isPresent() && !new EarlierLog(log.get()).isOf(plan.get().season())) {
+      if (earlierLog.isPresent() && new EarlierLog(earlierLog.get()).isFilledIn()) {
+        err()
+            .println(
+                folder.target(WORKBOOK)
+                    + " holds the filled-in log of another winter, so it is not replaced;"
+                    + " this plan is for winter "
+                    + plan.get().season()
+                    + ". Give another folder with -o.");
+        return ExitCode.NOT_WRITTEN;
+      }
+      log = Optional.empty();
+    }
+    return report(plan.get(), problems, folder, log);
   }
 
   private int report(

@@ -63,6 +63,11 @@ final class LogTable {
             .toList();
   }
 
+  /** How many columns come from the plan; the keeper writes in the others. */
+  static int plannedColumns() {
+    return PLANNED.size();
+  }
+
   static Section write(Material m) {
     return new LogTable(m).write();
   }

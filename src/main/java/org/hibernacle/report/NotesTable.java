@@ -74,11 +74,7 @@ final class NotesTable {
     note(
         StyleRole.PLAIN,
         "assumption",
-        m.words()
-            .text(
-                "assumption.risk",
-                m.measures().difference(settings.safetyMarginK()),
-                settings.acceptedRiskOfTen()));
+        m.words().text("assumption.risk", m.measures().difference(settings.safetyMarginK())));
     note(
         StyleRole.PLAIN,
         "assumption",

@@ -156,12 +156,7 @@ final class Overview {
     facts.add(
         new SeasonReport.Fact(m.words().text("overview.winters"), wintersUsed(m), StyleRole.PLAIN));
     Settings settings = plan.inventory().settings();
-    fact(
-        "caution",
-        StyleRole.PLAIN,
-        "caution",
-        m.measures().difference(settings.safetyMarginK()),
-        settings.acceptedRiskOfTen());
+    fact("caution", StyleRole.PLAIN, "caution", m.measures().difference(settings.safetyMarginK()));
     fact("moving-days", StyleRole.PLAIN, "plain", weekdays(settings));
   }
 
