@@ -98,7 +98,10 @@ class OracleTest {
     }
   }
 
-  /** No rule may be broken by more than rounding explains, but those that the plan tells of. */
+  /**
+   * No rule may be broken by more than rounding explains, but those that the plan tells of. Growth
+   * woken under a roof hangs on a single date and has a test of its own.
+   */
   private static void confirm(JudgedPlan garden, PlantPlan plant) {
     for (Season winter : garden.winters()) {
       List<Night> nights = garden.nights(plant, winter);
@@ -114,7 +117,7 @@ class OracleTest {
       }
       List<Finding> untold =
           Agreement.beyondRounding(findings).stream()
-              .filter(f -> !told.contains(f.rule()))
+              .filter(f -> f.rule() != Rule.WOKEN_GROWTH && !told.contains(f.rule()))
               .toList();
       assertEquals(List.of(), untold, () -> plant.plant().id() + " in " + winter);
     }

@@ -27,8 +27,9 @@ final class Outside {
       throw new IllegalArgumentException("only daily files are judged");
     }
     for (int hour = 0; hour < airC.length; hour++) {
-      airC[hour] = airAt(season.day(hour / 24), hour % 24);
-      sunWPerM2[hour] = sunAt(season.day(hour / 24), hour % 24);
+      LocalDate day = season.day(hour / 24);
+      airC[hour] = atTheBench(day, airAt(day, hour % 24));
+      sunWPerM2[hour] = sunAt(day, hour % 24);
     }
   }
 
@@ -73,7 +74,7 @@ final class Outside {
   }
 
   private double byDay(LocalDate day, double hour) {
-    DailyExtremes of = atTheSite(day);
+    DailyExtremes of = atTheStation(day);
     double angle = Math.PI * (hour - sunrise(day)) / (dayLengthHours(day) + 4);
     return of.minC() + of.rangeK() * Math.sin(angle);
   }
@@ -83,9 +84,9 @@ final class Outside {
     double atSunsetC = byDay(evening, sunset(evening));
     double lengthHours = 24 + sunrise(morning) - sunset(evening);
     double fall = Math.log(hour - sunset(evening) + 1) / Math.log(lengthHours + 1);
-    double airC = atSunsetC - (atSunsetC - atTheSite(morning).minC()) * fall;
-    double lowestC = Math.min(atTheSite(evening).minC(), atTheSite(morning).minC());
-    return Math.max(lowestC, Math.min(atTheSite(evening).maxC(), airC));
+    double airC = atSunsetC - (atSunsetC - atTheStation(morning).minC()) * fall;
+    double lowestC = Math.min(atTheStation(evening).minC(), atTheStation(morning).minC());
+    return Math.max(lowestC, Math.min(atTheStation(evening).maxC(), airC));
   }
 
   private double sunrise(LocalDate day) {
@@ -96,11 +97,14 @@ final class Outside {
     return 12 + dayLengthHours(day) / 2;
   }
 
-  /** Clear nights are colder at the bench: the whole offset at the minimum, none at the maximum. */
-  private DailyExtremes atTheSite(LocalDate day) {
-    DailyExtremes station = atTheStation(day);
-    double offsetK = station.rangeK() > 8 ? settings.siteColderByK() : 0;
-    return new DailyExtremes(station.minC() - offsetK, station.maxC());
+  /** Clear days are colder at the bench: by all of the offset at the minimum or below it. */
+  private double atTheBench(LocalDate day, double airC) {
+    DailyExtremes of = atTheStation(day);
+    if (of.rangeK() <= 8) {
+      return airC;
+    }
+    double share = (of.maxC() - airC) / of.rangeK();
+    return airC - settings.siteColderByK() * Math.max(0, Math.min(1, share));
   }
 
   /** The day before and after the season may be off the file: the nearest day stands in. */

@@ -82,7 +82,12 @@ public final class CityGarden {
 
   /** All plants and places in that city. */
   public static Inventory inventory(City city) {
-    return new Inventory(plants(), places(), settings(city), List.of());
+    return inventory(city, 1.5);
+  }
+
+  /** The same where the bench is otherwise colder than the station. */
+  static Inventory inventory(City city, double siteColderByK) {
+    return new Inventory(plants(), places(), settings(city, siteColderByK), List.of());
   }
 
   /** The plan of that city's garden, made once. */
@@ -113,13 +118,13 @@ public final class CityGarden {
     PlantBuilder cracks = new PlantBuilder("LARCH-CRACK", "Larix decidua", 12);
     cracks.frostProofPot = false;
     plants.add(cracks.build());
-    return new Inventory(plants, places, settings(city), List.of());
+    return new Inventory(plants, places, settings(city, 1.5), List.of());
   }
 
-  private static Settings settings(City city) {
+  private static Settings settings(City city, double siteColderByK) {
     return new Settings(
         city.station,
-        1.5,
+        siteColderByK,
         city.latitudeDeg,
         city.longitudeDeg,
         ZoneId.of(city.zone),
