@@ -3,6 +3,7 @@ package org.hibernacle.report;
 import java.util.List;
 import org.hibernacle.model.Plant;
 import org.hibernacle.planning.Move;
+import org.hibernacle.planning.PlantPlan;
 import org.hibernacle.planning.SeasonPlan.PlantMove;
 
 /** One row a plant to be carried, by date. */
@@ -33,7 +34,6 @@ final class MoveTable {
       Plant plant = pm.plan().plant();
       Move move = pm.move();
       StyleRole role = role(move.kind());
-      boolean heavy = pm.plan().estimatedMassKg() > ONE_PERSON_KG;
       table.row(
           role,
           List.of(
@@ -45,12 +45,17 @@ final class MoveTable {
               new Cell.Text(move.to().name()),
               m.measures().massCell(pm.plan().estimatedMassKg()),
               Measures.count(plant.count()),
-              heavy
+              heavy(pm.plan())
                   ? new Cell.Level(StyleRole.CAUTION, m.words().text("lift.two"))
                   : new Cell.Text(m.words().text("lift.one")),
-              new Cell.Gap("")));
+              new Cell.Gap()));
     }
     return table.build();
+  }
+
+  /** Whether one pot of the row wants two people. */
+  static boolean heavy(PlantPlan p) {
+    return p.estimatedMassKg() > ONE_PERSON_KG;
   }
 
   static StyleRole role(Move.Kind kind) {

@@ -1,21 +1,30 @@
 package org.hibernacle.report;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import org.hibernacle.planning.Task;
 
 /** Work beside the moves, by date. */
 final class TaskTable {
-  private TaskTable() {}
+  private final Material m;
+
+  private TaskTable(Material material) {
+    this.m = material;
+  }
 
   static Section write(Material m) {
+    return new TaskTable(m).write();
+  }
+
+  private Section write() {
     Table table =
         new Table(m.words(), "tasks", Table.EVERYWHERE)
             .intro(m.words().text("intro.tasks"))
             .column("task-from", 14)
             .column("task-to", 14)
-            .column("task", 52)
+            .column("task", 56)
             .column("place", 16)
-            .column("plants", 26)
+            .column("plants", 34)
             .column("amount", 19)
             .entry("done", 8, Section.Entry.TICK);
     for (Task task : m.plan().tasks()) {
@@ -23,29 +32,34 @@ final class TaskTable {
           StyleRole.TASK,
           List.of(
               new Cell.Day(task.from()),
-              task.to().equals(task.from()) ? new Cell.Gap("") : new Cell.Day(task.to()),
+              task.to().equals(task.from()) ? new Cell.Gap() : new Cell.Day(task.to()),
               new Cell.Text(
                   m.words().text("task." + task.kind().name(), m.measures().threshold(5))),
-              task.place().isEmpty()
-                  ? new Cell.Text(m.words().text("task.anywhere"))
-                  : new Cell.Text(task.place()),
-              new Cell.Text(plants(m, task)),
-              amount(m, task),
-              new Cell.Gap("")));
+              task.place().isEmpty() ? new Cell.Gap() : new Cell.Text(task.place()),
+              new Cell.Text(plants(task)),
+              amount(task),
+              new Cell.Gap()));
     }
     return table.build();
   }
 
-  private static String plants(Material m, Task task) {
-    if (!task.plantIds().isEmpty()) {
-      return String.join(", ", task.plantIds());
+  private String plants(Task task) {
+    if (task.plantIds().isEmpty()) {
+      return m.words().text(task.place().isEmpty() ? "task.everyone" : "task.all");
     }
-    return m.words().text(task.place().isEmpty() ? "task.everyone" : "task.all");
+    return task.plantIds().stream()
+        .map(id -> task.kind() == Task.Kind.TWO_PERSON_LIFT ? withMass(id) : id)
+        .collect(Collectors.joining(", "));
   }
 
-  private static Cell amount(Material m, Task task) {
+  private String withMass(String id) {
+    double kg = m.plant(id).estimatedMassKg();
+    return m.words().text("task.plant-mass", id, m.measures().mass(kg));
+  }
+
+  private Cell amount(Task task) {
     if (task.amount().isEmpty()) {
-      return new Cell.Gap("");
+      return new Cell.Gap();
     }
     double amount = task.amount().getAsDouble();
     return switch (task.kind()) {

@@ -3,6 +3,7 @@ package org.hibernacle.report.pdf;
 import com.lowagie.text.Font;
 import com.lowagie.text.Phrase;
 import com.lowagie.text.pdf.BaseFont;
+import java.awt.Color;
 import java.io.IOException;
 import java.io.InputStream;
 import java.security.SecureRandom;
@@ -54,7 +55,7 @@ final class Typefaces {
   }
 
   Font font(Style style) {
-    return new Font(face(style), style.sizePt(), Font.NORMAL, style.color());
+    return new Font(face(style), style.sizePt(), Font.NORMAL, new Color(style.ink()));
   }
 
   /** Width of the words on one line, in points. */
