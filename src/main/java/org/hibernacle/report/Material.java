@@ -60,10 +60,14 @@ record Material(SeasonPlan plan, RunFacts facts, Words words, Display display, M
     return (int) p.broken().stream().map(v -> v.winter()).distinct().count();
   }
 
-  /** {@code 9 of 10 winters}. */
+  /** In how many winters on file the plan of the plant held. */
   String held(PlantPlan p) {
-    int winters = plan.winters().size();
-    return words.text("winters.held", winters - wintersBroken(p), winters);
+    return inWinters(plan.winters().size() - wintersBroken(p));
+  }
+
+  /** {@code 9 of 10 winters}. */
+  String inWinters(int some) {
+    return words.text("winters.some", some, plan.winters().size());
   }
 
   /** Whether the root limit in use for the plant is anything weaker than a published figure. */

@@ -23,13 +23,13 @@ final class MoveTable {
             .column("date", 14)
             .column("move", 16)
             .column("id", 8)
-            .column("name", 26)
+            .column("name", 28)
             .column("from", 16)
             .column("to", 16)
             .column("kg-each", 9, m.measures().kilograms())
-            .column("count", 8)
-            .column("lift", 14)
-            .entry("done", 8, Section.Entry.TICK);
+            .column("people", 10)
+            .entry("done", 8, Section.Entry.TICK)
+            .workbookColumn("count", 8);
     for (PlantMove pm : m.plan().movesByDate()) {
       Plant plant = pm.plan().plant();
       Move move = pm.move();
@@ -40,17 +40,23 @@ final class MoveTable {
               new Cell.Day(move.date()),
               new Cell.Level(role, m.words().of("move", move.kind())),
               new Cell.Text(plant.id()),
-              new Cell.Text(plant.name()),
+              new Cell.Text(name(m, plant)),
               new Cell.Text(move.from().name()),
               new Cell.Text(move.to().name()),
               m.measures().massCell(pm.plan().estimatedMassKg()),
-              Measures.count(plant.count()),
               heavy(pm.plan())
-                  ? new Cell.Level(StyleRole.CAUTION, m.words().text("lift.two"))
-                  : new Cell.Text(m.words().text("lift.one")),
-              new Cell.Gap()));
+                  ? new Cell.Level(StyleRole.CAUTION, m.words().text("people.two"))
+                  : new Cell.Text(m.words().text("people.one")),
+              new Cell.Gap(),
+              Measures.count(plant.count())));
     }
     return table.build();
+  }
+
+  private static String name(Material m, Plant plant) {
+    return plant.count() == 1
+        ? plant.name()
+        : m.words().text("move.pots", plant.name(), plant.count());
   }
 
   /** Whether one pot of the row wants two people. */

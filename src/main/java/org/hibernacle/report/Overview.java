@@ -51,7 +51,7 @@ final class Overview {
     LocalDate first = moves.get(0).move().date();
     List<PlantPlan> carried =
         moves.stream().filter(pm -> pm.move().date().equals(first)).map(PlantMove::plan).toList();
-    fact("first-move", StyleRole.PLAIN, "day", m.display().longDay(first), named(carried));
+    fact("first-move", StyleRole.HEADING, "day", m.display().longDay(first), named(carried));
   }
 
   private void collection() {
@@ -191,7 +191,8 @@ final class Overview {
         StyleRole.PLAIN,
         "caution",
         m.measures().difference(settings.safetyMarginK()),
-        settings.acceptedRiskOfTen());
+        settings.acceptedRiskOfTen(),
+        m.measures().temperature(0));
     fact("moving-days", StyleRole.PLAIN, "plain", weekdays(settings));
   }
 

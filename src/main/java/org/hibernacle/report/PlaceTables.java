@@ -54,9 +54,7 @@ final class PlaceTables {
     if (forecast.overfull()) {
       return new Cell.Level(StyleRole.DANGER, m.words().text("overfull.yes"));
     }
-    return forecast.place().floorM2().isPresent()
-        ? new Cell.Text(m.words().text("overfull.no"))
-        : new Cell.Gap();
+    return new Cell.Gap();
   }
 
   /** One row a week, one column a place: floor in use. */

@@ -46,9 +46,9 @@ public final class ReportAuthor {
     return List.of(
         PlantTable.write(m),
         MoveTable.write(m),
+        TaskTable.write(m),
         PlaceTables.places(m),
         PlaceTables.occupancy(m),
-        TaskTable.write(m),
         new TemperatureTable(m).table(),
         WinterTable.write(m),
         LogTable.write(m),

@@ -24,8 +24,8 @@ final class TaskTable {
             .column("task-to", 14)
             .column("task", 56)
             .column("place", 16)
-            .column("plants", 34)
-            .column("amount", 19)
+            .wordsColumn("plants", 40)
+            .column("amount", 16)
             .entry("done", 8, Section.Entry.TICK);
     for (Task task : m.plan().tasks()) {
       table.row(
@@ -36,7 +36,7 @@ final class TaskTable {
               new Cell.Text(
                   m.words().text("task." + task.kind().name(), m.measures().threshold(5))),
               task.place().isEmpty() ? new Cell.Gap() : new Cell.Text(task.place()),
-              new Cell.Text(plants(task)),
+              task.plantIds().isEmpty() ? new Cell.Gap() : new Cell.Text(plants(task)),
               amount(task),
               new Cell.Gap()));
     }
@@ -44,9 +44,6 @@ final class TaskTable {
   }
 
   private String plants(Task task) {
-    if (task.plantIds().isEmpty()) {
-      return m.words().text(task.place().isEmpty() ? "task.everyone" : "task.all");
-    }
     return task.plantIds().stream()
         .map(id -> task.kind() == Task.Kind.TWO_PERSON_LIFT ? withMass(id) : id)
         .collect(Collectors.joining(", "));
@@ -65,7 +62,7 @@ final class TaskTable {
     return switch (task.kind()) {
       case MULCH_ON, MULCH_OFF -> m.measures().volumeWithUnit(amount);
       case TWO_PERSON_LIFT -> m.measures().massWithUnit(amount);
-      case FLEECE_READY -> new Cell.Quantity(amount, m.words().text("unit.winters"), 0);
+      case FLEECE_READY -> new Cell.Text(m.inWinters((int) amount));
       case THAW_OUT -> new Cell.Quantity(amount, m.words().text("unit.days"), 0);
       case CLEAN_UP, RODENT_GUARD, WATER_STORE, VENT_STORE, PEST_LOOK, KEEP_DRY ->
           new Cell.Quantity(amount, "", 0);

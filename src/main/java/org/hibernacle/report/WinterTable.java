@@ -16,8 +16,7 @@ final class WinterTable {
         new Table(m.words(), "winters", Table.EVERYWHERE)
             .intro(m.words().text("intro.winters"))
             .column("winter", 11)
-            .column("days-on-file", 9)
-            .column("days-missing", 9)
+            .column("days-missing", 10)
             .column("coldest-night", 11, measures.degrees())
             .column("coldest-night-day", 14)
             .column("first-frost", 14)
@@ -26,14 +25,14 @@ final class WinterTable {
             .column("hard-frost-days", 11, measures.threshold(-5))
             .column("deep-frost-days", 11, measures.threshold(-10))
             .column("frost-run", 11)
-            .column("chill", 10);
+            .column("chill", 10)
+            .workbookColumn("days-on-file", 9);
     for (WinterSummary w : m.plan().winters()) {
       table.row(
           StyleRole.PLAIN,
           List.of(
               new Cell.Text(w.season().toString()),
-              Measures.count(w.daysOnFile()),
-              Measures.count(w.missingDays()),
+              w.missingDays() == 0 ? new Cell.Gap() : Measures.count(w.missingDays()),
               measures.temperatureCell(w.coldestNightC()),
               new Cell.Day(w.coldestNight(), true),
               pastDay(frosts(w, 0).flatMap(Frosts::first)),
@@ -42,7 +41,8 @@ final class WinterTable {
               days(w, -5),
               days(w, -10),
               Measures.count(w.longestFrostRunDays()),
-              new Cell.Quantity(w.chillPortions(), "", 0)));
+              new Cell.Quantity(w.chillPortions(), "", 0),
+              Measures.count(w.daysOnFile())));
     }
     return table.build();
   }

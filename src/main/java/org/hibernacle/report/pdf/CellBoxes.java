@@ -82,10 +82,10 @@ final class CellBoxes {
     return type.width(text(cell), style(cell, weight)) + across;
   }
 
-  /** Width below which a word would be broken; only running words may go on several lines. */
+  /** Width below which a word would be broken; numbers and days stand on one line. */
   float narrowest(Cell cell, Weight weight) {
-    return cell instanceof Cell.Text text
-        ? widestWord(text.text(), style(cell, weight)) + 2 * ACROSS
+    return cell instanceof Cell.Text || cell instanceof Cell.Level
+        ? widestWord(text(cell), style(cell, weight)) + 2 * ACROSS
         : oneLine(cell, weight);
   }
 

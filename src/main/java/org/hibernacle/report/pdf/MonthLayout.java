@@ -25,7 +25,7 @@ final class MonthLayout {
   private static final float SMALLEST_WITH_NAMES_PT = 10;
 
   /** Of the grid's width. */
-  private static final float IDLE_SHARE = 1 / 13f;
+  private static final float IDLE_SHARE = 1 / 16f;
 
   /** Of the grid's width. */
   private static final float BUSY_SHARE = 0.42f;

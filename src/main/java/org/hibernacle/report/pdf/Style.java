@@ -16,8 +16,8 @@ record Style(boolean bold, float sizePt, int ink) {
   static final Style HEADING = new Style(true, 16, ink(StyleRole.HEADING));
   static final Style MONTH = new Style(true, 24, ink(StyleRole.TITLE));
   static final Style COLUMN_HEADING = new Style(true, 9, ink(StyleRole.HEADING));
-  static final Style BODY = new Style(false, 10, ink(StyleRole.PLAIN));
-  static final Style STRONG = new Style(true, 11, ink(StyleRole.PLAIN));
+  static final Style BODY = new Style(false, 9.5f, ink(StyleRole.PLAIN));
+  static final Style STRONG = new Style(true, 10.5f, ink(StyleRole.PLAIN));
   static final Style SUBTLE = new Style(false, 9, ink(StyleRole.SUBTLE));
   static final Style FRAME = new Style(false, 8, ink(StyleRole.SUBTLE));
 

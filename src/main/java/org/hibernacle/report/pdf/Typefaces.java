@@ -1,7 +1,9 @@
 package org.hibernacle.report.pdf;
 
+import com.lowagie.text.Chunk;
 import com.lowagie.text.Font;
 import com.lowagie.text.Phrase;
+import com.lowagie.text.SplitCharacter;
 import com.lowagie.text.pdf.BaseFont;
 import java.awt.Color;
 import java.io.IOException;
@@ -21,6 +23,8 @@ import java.util.TreeSet;
 final class Typefaces {
   /** U+FFFD, what Unicode offers for a character that can not be shown. */
   private static final int REPLACEMENT = 0xFFFD;
+
+  private static final SplitCharacter LINE_ENDS = new LineEnds();
 
   private final BaseFont regular;
   private final BaseFont bold;
@@ -51,7 +55,9 @@ final class Typefaces {
 
   /** Words ready to be set. */
   Phrase phrase(String words, Style style) {
-    return new Phrase(printable(words, style), font(style));
+    Chunk chunk = new Chunk(printable(words, style), font(style));
+    chunk.setSplitCharacter(LINE_ENDS);
+    return new Phrase(chunk);
   }
 
   Font font(Style style) {
