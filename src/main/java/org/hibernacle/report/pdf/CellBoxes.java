@@ -19,7 +19,7 @@ final class CellBoxes {
   static final float DOWN = 2.5f;
 
   /** Keeps a number at the right from running into the words that follow, in points. */
-  static final float AFTER_NUMBER = 10;
+  static final float AFTER_NUMBER = 7;
 
   /** Height of capital letters and accents as a share of the size. */
   private static final float ASCENT = 0.93f;
@@ -99,7 +99,8 @@ final class CellBoxes {
     if (weight == Weight.AGAIN) {
       return Style.SUBTLE;
     } else if (cell instanceof Cell.Level level) {
-      return Style.BODY.asBold().in(Palette.look(level.role()).ink());
+      Palette.Look look = Palette.look(level.role());
+      return (look.bold() ? Style.BODY.asBold() : Style.BODY).in(look.ink());
     }
     return weight == Weight.NAME ? Style.STRONG : Style.BODY;
   }

@@ -11,7 +11,7 @@ import org.hibernacle.report.Palette;
 /** Table cells with our defaults: no border, generous leading, ink centred in the box. */
 final class Cells {
   /** Leading as a multiple of the size of the letters. */
-  static final float LEADING = 1.25f;
+  static final float LEADING = 1.2f;
 
   private Cells() {}
 

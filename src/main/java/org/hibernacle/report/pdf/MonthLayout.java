@@ -18,11 +18,14 @@ import org.hibernacle.report.Words;
  * get more room than those without.
  */
 final class MonthLayout {
-  /** Readable from an arm's length down to the least we print, in points. */
+  /** From large down to the least we print, in points. */
   private static final float[] SIZES_PT = {14, 12.5f, 11, 10, 9};
 
   /** Smaller letters are kept for months that do not fit otherwise, in points. */
   private static final float SMALLEST_WITH_NAMES_PT = 10;
+
+  /** Read from an arm's length, in points. */
+  private static final float SMALLEST_ROOMY_PT = 11;
 
   /** Of the grid's width. */
   private static final float IDLE_SHARE = 1 / 16f;
@@ -92,7 +95,7 @@ final class MonthLayout {
 
   /** Whether all lines stand in the grid, with names and in letters to be read on a wall. */
   boolean isRoomy() {
-    return withNames && overfull().isEmpty();
+    return withNames && overfull().isEmpty() && sizePt() >= SMALLEST_ROOMY_PT;
   }
 
   private float[] widths(float width) {

@@ -15,7 +15,7 @@ import org.hibernacle.report.Words;
 /** The file being written: paper, flow from page to page, bookmarks. */
 final class Pages {
   /** Left and right of the words, in points. */
-  static final float SIDE = 40;
+  static final float SIDE = 36;
 
   private final Document document;
   private final PdfWriter writer;

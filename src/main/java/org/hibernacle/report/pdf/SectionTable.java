@@ -21,6 +21,7 @@ final class SectionTable {
   private static final float GAP_ABOVE = 16;
   private static final float SHORT_TABLE = 220;
   private static final int FIRST_ROWS = 3;
+  private static final float BETWEEN_LINES = 1;
 
   private final Pages pages;
   private final Typefaces type;
@@ -149,11 +150,13 @@ final class SectionTable {
     }
     for (String line : columns.below(row)) {
       PdfPCell cell = Cells.padded(Cells.of(type.phrase(line, Style.SUBTLE)), CellBoxes.ACROSS, 0);
-      cell.setPaddingBottom(CellBoxes.DOWN);
+      cell.setPaddingBottom(BETWEEN_LINES);
+      cell.setLeading(0, 1.15f);
       cell.setColspan(columns.side().size());
       table.addCell(cell);
     }
     PdfPCell block = Cells.of(table);
+    block.setPaddingBottom(columns.below(row).isEmpty() ? 0 : BETWEEN_LINES);
     if (row.role() == StyleRole.DANGER || row.role() == StyleRole.CAUTION) {
       Cells.dressed(block, Palette.look(row.role()));
     }
