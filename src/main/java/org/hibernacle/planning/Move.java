@@ -3,6 +3,7 @@ package org.hibernacle.planning;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.hibernacle.model.Place;
+import org.hibernacle.model.Season;
 
 /**
  * The change between two stays.
@@ -11,8 +12,8 @@ import org.hibernacle.model.Place;
  * @param date on which the pot is carried
  * @param from where it stood
  * @param to where it goes
- * @param because what would happen on the next moving day in autumn, or would have happened on the
- *     one before in spring; empty where the date follows from another move
+ * @param because going away, the first rule broken if the plant stayed until its next move; coming
+ *     back, the rule broken had it come some moving days earlier; empty where none is
  */
 public record Move(Kind kind, LocalDate date, Place from, Place to, Optional<Violation> because) {
   /** In the keeper's words. */
@@ -25,5 +26,14 @@ public record Move(Kind kind, LocalDate date, Place from, Place to, Optional<Vio
     STEP_OUT,
     /** Back home. */
     RETURN
+  }
+
+  /**
+   * Nothing goes home before this day, a fortnight past midwinter: what was put away stays away
+   * until the coldest time is past (common practice, no source). A few winters on file may show no
+   * frost after December, which is luck and no rule.
+   */
+  public static LocalDate earliestReturn(Season season) {
+    return season.midwinter().plusDays(14);
   }
 }

@@ -25,12 +25,6 @@ final class PlantPlanner {
 
   private static final int MOST_STORAGE_DEGREES_PER_NIGHT = 10;
 
-  /**
-   * What was put away stays away until the coldest time is past; common practice, no source. A few
-   * winters on file may show no frost after December, which is luck and no rule.
-   */
-  private static final int DAYS_PAST_MIDWINTER = 14;
-
   private final Plant plant;
   private final Settings settings;
   private final WintersOnFile winters;
@@ -192,7 +186,7 @@ final class PlantPlanner {
     if (plant.notBefore().filter(day::isBefore).isPresent()) {
       return false;
     }
-    if (to == home && night < season.index(season.midwinter()) + DAYS_PAST_MIDWINTER) {
+    if (to == home && night < season.index(Move.earliestReturn(season))) {
       return false;
     }
     return from != home || plant.notAfter().filter(day::isAfter).isEmpty();

@@ -112,7 +112,7 @@ final class PlantTasks {
               Task.Kind.TWO_PERSON_LIFT,
               day,
               day,
-              move.to().name(),
+              "",
               List.of(plant.id()),
               OptionalDouble.of(massKg)));
     }

@@ -17,5 +17,8 @@ public enum Rule {
   /** No dark place for a plant in leaf. */
   TOO_DARK,
   /** Freshly cut roots, and a pot that frost cracks, do not freeze. */
-  BALL_FROZEN
+  BALL_FROZEN;
+
+  /** With a root limit at or below this, a ball on its 0 °C plateau is safe, °C; own choice. */
+  public static final double PLATEAU_SUFFICES_C = -0.5;
 }

@@ -22,9 +22,6 @@ final class Rules {
   /** Week's mean air above which hardy plants at rest may not stand under a roof, °C. */
   static final double REST_CEILING_C = 5;
 
-  /** With a limit at or below this, a ball on its plateau is safe, °C; own choice. */
-  static final double PLATEAU_SUFFICES_C = -0.5;
-
   /** Nights under the storage range within a week that a tropical plant is spared. */
   static final int CHILLY_NIGHTS = 3;
 
@@ -80,7 +77,7 @@ final class Rules {
     BallTrace trace = lived.trace();
     double limitC = lived.state().rootLimitC()[night];
     double keptC = limitC + marginK;
-    if (limitC <= PLATEAU_SUFFICES_C) {
+    if (limitC <= Rule.PLATEAU_SUFFICES_C) {
       keptC = Math.min(keptC, 0);
     }
     double deficitK = keptC - trace.ballMinC()[night];

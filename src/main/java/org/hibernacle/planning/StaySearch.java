@@ -4,14 +4,13 @@ import java.util.Arrays;
 
 /**
  * Finds the cheapest path through the places, from home back to home: which place on each night,
- * with moves only on moving days, at least {@value #LEAST_STAY_NIGHTS} nights in a place before the
+ * with moves only on moving days, at least {@value Stay#LEAST_NIGHTS} nights in a place before the
  * next move, and at most {@value #MOST_MOVES} moves.
  *
  * <p>Exact dynamic programming over (night, place, moves made). A place is entered by {@code
  * arrived}; after the least stay it becomes {@code free}, from which the next move may start.
  */
 final class StaySearch {
-  static final int LEAST_STAY_NIGHTS = 14;
   static final int MOST_MOVES = 4;
 
   private static final long NONE = Long.MAX_VALUE;
@@ -82,7 +81,7 @@ final class StaySearch {
     if (n > 0 && free[n - 1][p][moves] != NONE) {
       best = free[n - 1][p][moves] + before[p][n] - before[p][n - 1];
     }
-    int entered = n - LEAST_STAY_NIGHTS;
+    int entered = n - Stay.LEAST_NIGHTS;
     if (entered >= 0 && arrived[entered][p][moves] != NONE) {
       best = Math.min(best, arrived[entered][p][moves] + before[p][n] - before[p][entered]);
     }
@@ -120,7 +119,7 @@ final class StaySearch {
         moves = m;
         entered = -1;
       }
-      for (int n = Math.max(0, nights - LEAST_STAY_NIGHTS + 1); n < nights; n++) {
+      for (int n = Math.max(0, nights - Stay.LEAST_NIGHTS + 1); n < nights; n++) {
         if (arrived[n][home][m] == NONE) {
           continue;
         }
@@ -153,7 +152,7 @@ final class StaySearch {
   /** Night on which the place was entered, or -1 if it was the first. */
   private int entry(int night, int place, int moves) {
     for (int n = night; n > 0; n--) {
-      int entered = n - LEAST_STAY_NIGHTS;
+      int entered = n - Stay.LEAST_NIGHTS;
       if (entered >= 0
           && arrived[entered][place][moves] != NONE
           && free[n][place][moves]

@@ -42,7 +42,7 @@ public record Task(
     KEEP_DRY,
     /** Buds have broken: have fleece ready for frost; amount in winters out of those on file. */
     FLEECE_READY,
-    /** Two people or a trolley; amount in kg of the heaviest pot. */
+    /** Two people or a trolley, one task a day; amount in kg of the heaviest pot. */
     TWO_PERSON_LIFT
   }
 

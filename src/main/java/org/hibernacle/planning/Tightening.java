@@ -52,10 +52,10 @@ final class Tightening {
   private Optional<Path> shifted(Path path, int move, int step) {
     List<Integer> nights = path.moveNights();
     int night = nights.get(move);
-    int earliest = move == 0 ? 1 : nights.get(move - 1) + StaySearch.LEAST_STAY_NIGHTS;
+    int earliest = move == 0 ? 1 : nights.get(move - 1) + Stay.LEAST_NIGHTS;
     int latest =
         move + 1 < nights.size()
-            ? nights.get(move + 1) - StaySearch.LEAST_STAY_NIGHTS
+            ? nights.get(move + 1) - Stay.LEAST_NIGHTS
             : path.placeByNight().length - 1;
     int from = path.placeByNight()[night - 1];
     int to = path.placeByNight()[night];

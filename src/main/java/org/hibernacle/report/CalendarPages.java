@@ -3,20 +3,21 @@ package org.hibernacle.report;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.hibernacle.model.Plant;
 import org.hibernacle.planning.Move;
 import org.hibernacle.planning.SeasonPlan.PlantMove;
 import org.hibernacle.planning.Task;
 
 /** The months from the first thing to do to the last, with a short line for each. */
 final class CalendarPages {
-  /** Ids named in a calendar cell before the rest is counted. */
-  private static final int IDS_IN_A_LINE = 5;
-
   private final Material m;
   private final NavigableMap<LocalDate, List<MonthPage.Line>> lines = new TreeMap<>();
 
@@ -27,7 +28,8 @@ final class CalendarPages {
   static List<MonthPage> write(Material m) {
     CalendarPages pages = new CalendarPages(m);
     pages.moves();
-    m.plan().tasks().forEach(pages::task);
+    pages.tasks();
+    pages.lines.values().forEach(day -> day.sort(Comparator.comparing(MonthPage.Line::role)));
     return pages.months();
   }
 
@@ -48,26 +50,49 @@ final class CalendarPages {
   private record Trip(LocalDate date, Move.Kind kind, String to) {}
 
   private void moves() {
-    Map<Trip, List<String>> trips = new LinkedHashMap<>();
+    Map<Trip, List<Plant>> trips = new LinkedHashMap<>();
     for (PlantMove pm : m.plan().movesByDate()) {
       Trip trip = new Trip(pm.move().date(), pm.move().kind(), pm.move().to().name());
-      trips.computeIfAbsent(trip, t -> new ArrayList<>()).add(pm.plan().plant().id());
+      trips.computeIfAbsent(trip, t -> new ArrayList<>()).add(pm.plan().plant());
     }
     trips.forEach(
-        (trip, ids) ->
+        (trip, plants) ->
             add(
                 trip.date(),
                 new MonthPage.Line(
                     MoveTable.role(trip.kind()),
                     m.words().of("mark", trip.kind()),
-                    m.words().text("calendar.trip", m.ids(ids, IDS_IN_A_LINE), trip.to()))));
+                    trip(trip, plants, p -> p.id() + " " + p.name()),
+                    trip(trip, plants, Plant::id))));
   }
 
-  private void task(Task task) {
-    String text = m.words().of("task.short", task.kind());
-    String line =
-        task.place().isEmpty() ? text : m.words().text("calendar.task", text, task.place());
-    add(task.from(), new MonthPage.Line(StyleRole.TASK, m.words().text("mark.TASK"), line));
+  private String trip(Trip trip, List<Plant> plants, Function<Plant, String> name) {
+    String names = plants.stream().map(name).collect(Collectors.joining(", "));
+    return m.words().text("calendar.trip", trip.to(), names);
+  }
+
+  /** One line a place, with all there is to do from that day on. */
+  private void tasks() {
+    Map<LocalDate, Map<String, List<Task>>> byPlace = new TreeMap<>();
+    for (Task task : m.plan().tasks()) {
+      byPlace
+          .computeIfAbsent(task.from(), d -> new TreeMap<>())
+          .computeIfAbsent(task.place(), p -> new ArrayList<>())
+          .add(task);
+    }
+    byPlace.forEach(
+        (date, places) -> places.forEach((place, tasks) -> add(date, line(place, tasks))));
+  }
+
+  private MonthPage.Line line(String place, List<Task> tasks) {
+    String text = tasks.stream().map(this::brief).collect(Collectors.joining(", "));
+    String line = place.isEmpty() ? text : m.words().text("calendar.task", place, text);
+    return new MonthPage.Line(StyleRole.TASK, m.words().text("mark.TASK"), line);
+  }
+
+  private String brief(Task task) {
+    String ids = String.join(", ", task.plantIds());
+    return m.words().text("task.short." + task.kind().name(), ids);
   }
 
   private void add(LocalDate date, MonthPage.Line line) {

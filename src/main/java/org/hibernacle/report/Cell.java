@@ -8,13 +8,18 @@ public sealed interface Cell {
   record Text(String text) implements Cell {}
 
   /**
-   * A number with its unit. The cell holds the full number.
+   * A number with its unit. The cell holds the full number, but zero for one that would be shown as
+   * minus zero.
    *
    * @param value in {@code unit}, unrounded
    * @param unit printed after the number; empty where the heading names it
    * @param decimals shown, 0..3
    */
-  record Quantity(double value, String unit, int decimals) implements Cell {}
+  record Quantity(double value, String unit, int decimals) implements Cell {
+    public Quantity {
+      value = Display.withoutNegativeZero(value, decimals);
+    }
+  }
 
   /**
    * A calendar day.
@@ -32,6 +37,6 @@ public sealed interface Cell {
   /** Words in a role's look, for a status. */
   record Level(StyleRole role, String text) implements Cell {}
 
-  /** Nothing, and why. The reason is shown where there is room, blank otherwise. */
-  record Gap(String reason) implements Cell {}
+  /** Nothing. */
+  record Gap() implements Cell {}
 }

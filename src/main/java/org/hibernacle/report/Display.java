@@ -32,7 +32,7 @@ public final class Display {
 
   /** Zero where the value would be printed as {@code -0.0}, else the value. */
   static double withoutNegativeZero(double value, int decimals) {
-    return Math.abs(value) < 0.5 * Math.pow(10, -decimals) ? 0.0 : value;
+    return value <= 0 && value > -0.5 * Math.pow(10, -decimals) ? 0.0 : value;
   }
 
   /** A day of the planned season: {@code Sat 14 Nov}. */
@@ -65,7 +65,7 @@ public final class Display {
     return words.text("date.axis");
   }
 
-  /** What the cell says on paper; nothing for a gap. */
+  /** What the cell says, in every output; nothing for a gap. */
   public String text(Cell cell) {
     if (cell instanceof Cell.Text text) {
       return text.text();

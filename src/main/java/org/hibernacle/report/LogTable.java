@@ -126,7 +126,7 @@ final class LogTable {
     cells.add(new Cell.Text(p.plant().id()));
     cells.add(new Cell.Text(p.plant().name()));
     for (Move.Kind kind : Move.Kind.values()) {
-      cells.add(p.move(kind).<Cell>map(mv -> new Cell.Day(mv.date())).orElse(new Cell.Gap("")));
+      cells.add(p.move(kind).<Cell>map(mv -> new Cell.Day(mv.date())).orElse(new Cell.Gap()));
     }
     return cells;
   }
@@ -159,7 +159,7 @@ final class LogTable {
       return new Cell.Quantity(number, "", decimals);
     }
     String text = value.toString();
-    return text.isEmpty() ? new Cell.Gap("") : new Cell.Text(text);
+    return text.isEmpty() ? new Cell.Gap() : new Cell.Text(text);
   }
 
   private String heading(String columnId) {

@@ -7,7 +7,6 @@ import java.util.List;
 import org.hibernacle.model.Plant;
 import org.hibernacle.model.Species;
 import org.hibernacle.planning.PlantPlan;
-import org.hibernacle.planning.Rule;
 import org.hibernacle.planning.SeasonPlan;
 import org.hibernacle.planning.Stay;
 
@@ -38,6 +37,14 @@ record Material(SeasonPlan plan, RunFacts facts, Words words, Display display, M
         .toList();
   }
 
+  /** The plan of the plant with that Id. */
+  PlantPlan plant(String id) {
+    return plan.plants().stream()
+        .filter(p -> p.plant().id().equals(id))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no plant " + id));
+  }
+
   /** Where the plant stands in the middle of the winter. */
   Stay winterStay(PlantPlan p) {
     LocalDate midwinter = plan.season().midwinter();
@@ -53,10 +60,14 @@ record Material(SeasonPlan plan, RunFacts facts, Words words, Display display, M
     return (int) p.broken().stream().map(v -> v.winter()).distinct().count();
   }
 
-  /** {@code 9 of 10 winters}. */
+  /** In how many winters on file the plan of the plant held. */
   String held(PlantPlan p) {
-    int winters = plan.winters().size();
-    return words.text("winters.held", winters - wintersBroken(p), winters);
+    return inWinters(plan.winters().size() - wintersBroken(p));
+  }
+
+  /** {@code 9 of 10 winters}. */
+  String inWinters(int some) {
+    return words.text("winters.some", some, plan.winters().size());
   }
 
   /** Whether the root limit in use for the plant is anything weaker than a published figure. */
@@ -64,15 +75,12 @@ record Material(SeasonPlan plan, RunFacts facts, Words words, Display display, M
     return plant.ownRootLimitC().isEmpty() && plant.rootSpecies().rootLimitIsEstimate();
   }
 
-  /** A limit, marked where it is an estimate or the keeper's own. */
-  String limit(Plant plant, Rule rule, double limitC) {
-    String limit = measures.temperature(limitC);
-    if (rule != Rule.ROOT_BALL) {
-      return limit;
-    } else if (plant.ownRootLimitC().isPresent()) {
-      return words.text("limit.own", limit);
+  /** The word for the root limit, telling where it is an estimate or the keeper's own. */
+  String limitWord(Plant plant) {
+    if (plant.ownRootLimitC().isPresent()) {
+      return words.text("limit.own");
     }
-    return limitIsEstimate(plant) ? words.text("limit.estimate", limit) : limit;
+    return words.text(limitIsEstimate(plant) ? "limit.estimate" : "limit.plain");
   }
 
   /** Whether the plant is poisonous; what was not looked up is never called safe. */
@@ -85,10 +93,10 @@ record Material(SeasonPlan plan, RunFacts facts, Words words, Display display, M
   }
 
   /** {@code and 4 more}. */
-  String ids(List<String> ids, int most) {
-    if (ids.size() <= most) {
-      return String.join(", ", ids);
+  String list(List<String> names, int most) {
+    if (names.size() <= most) {
+      return String.join(", ", names);
     }
-    return words.text("list.more", String.join(", ", ids.subList(0, most)), ids.size() - most);
+    return words.text("list.more", String.join(", ", names.subList(0, most)), names.size() - most);
   }
 }

@@ -1,5 +1,7 @@
 package org.hibernacle.report;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import org.hibernacle.model.Settings.Units;
 
 /**
@@ -43,7 +45,26 @@ public final class Measures {
 
   /** {@code -6.1 °C}. */
   public String temperature(double celsius) {
-    return display.number(degrees(celsius), 1) + " " + degrees();
+    return degreesShown(degrees(celsius));
+  }
+
+  /** The number that {@link #temperature} prints. */
+  double shown(double celsius) {
+    return rounded(degrees(celsius));
+  }
+
+  /** The number that {@link #difference} prints. */
+  double shownDifference(double kelvin) {
+    return rounded(degreesApart(kelvin));
+  }
+
+  /** A temperature in the keeper's unit already. */
+  String degreesShown(double value) {
+    return display.number(value, 1) + " " + degrees();
+  }
+
+  private static double rounded(double value) {
+    return new BigDecimal(value).setScale(1, RoundingMode.HALF_UP).doubleValue();
   }
 
   /** A round temperature, without decimals where it has none: {@code 5 °C}. */
@@ -55,6 +76,11 @@ public final class Measures {
   /** {@code 2.0 K}. */
   public String difference(double kelvin) {
     return display.number(degreesApart(kelvin), 1) + " " + degreesApart();
+  }
+
+  /** {@code 12.7 L}. */
+  public String volume(double litres) {
+    return display.number(gallons(litres), 1) + " " + litres();
   }
 
   /** {@code 23 kg}. */
@@ -124,6 +150,6 @@ public final class Measures {
   }
 
   private static Cell cell(double value, String unit, int decimals) {
-    return new Cell.Quantity(Display.withoutNegativeZero(value, decimals), unit, decimals);
+    return new Cell.Quantity(value, unit, decimals);
   }
 }

@@ -29,9 +29,15 @@ public record MonthPage(YearMonth month, String title, List<DayEntry> entries) {
    *
    * @param role its look
    * @param mark a short mark that tells the kind without colour
-   * @param text short, fits a calendar cell
+   * @param text with the names of plants
+   * @param brief with their Ids only, for a full month
    */
-  public record Line(StyleRole role, String mark, String text) {}
+  public record Line(StyleRole role, String mark, String text, String brief) {
+    /** A line that is brief by itself. */
+    public Line(StyleRole role, String mark, String text) {
+      this(role, mark, text, text);
+    }
+  }
 
   public MonthPage {
     entries = List.copyOf(entries);

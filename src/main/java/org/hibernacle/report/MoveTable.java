@@ -3,6 +3,7 @@ package org.hibernacle.report;
 import java.util.List;
 import org.hibernacle.model.Plant;
 import org.hibernacle.planning.Move;
+import org.hibernacle.planning.PlantPlan;
 import org.hibernacle.planning.SeasonPlan.PlantMove;
 
 /** One row a plant to be carried, by date. */
@@ -22,35 +23,45 @@ final class MoveTable {
             .column("date", 14)
             .column("move", 16)
             .column("id", 8)
-            .column("name", 26)
+            .column("name", 28)
             .column("from", 16)
             .column("to", 16)
             .column("kg-each", 9, m.measures().kilograms())
-            .column("count", 8)
-            .column("lift", 14)
-            .entry("done", 8, Section.Entry.TICK);
+            .column("people", 10)
+            .entry("done", 8, Section.Entry.TICK)
+            .workbookColumn("count", 8);
     for (PlantMove pm : m.plan().movesByDate()) {
       Plant plant = pm.plan().plant();
       Move move = pm.move();
       StyleRole role = role(move.kind());
-      boolean heavy = pm.plan().estimatedMassKg() > ONE_PERSON_KG;
       table.row(
           role,
           List.of(
               new Cell.Day(move.date()),
               new Cell.Level(role, m.words().of("move", move.kind())),
               new Cell.Text(plant.id()),
-              new Cell.Text(plant.name()),
+              new Cell.Text(name(m, plant)),
               new Cell.Text(move.from().name()),
               new Cell.Text(move.to().name()),
               m.measures().massCell(pm.plan().estimatedMassKg()),
-              Measures.count(plant.count()),
-              heavy
-                  ? new Cell.Level(StyleRole.CAUTION, m.words().text("lift.two"))
-                  : new Cell.Text(m.words().text("lift.one")),
-              new Cell.Gap("")));
+              heavy(pm.plan())
+                  ? new Cell.Level(StyleRole.CAUTION, m.words().text("people.two"))
+                  : new Cell.Text(m.words().text("people.one")),
+              new Cell.Gap(),
+              Measures.count(plant.count())));
     }
     return table.build();
+  }
+
+  private static String name(Material m, Plant plant) {
+    return plant.count() == 1
+        ? plant.name()
+        : m.words().text("move.pots", plant.name(), plant.count());
+  }
+
+  /** Whether one pot of the row wants two people. */
+  static boolean heavy(PlantPlan p) {
+    return p.estimatedMassKg() > ONE_PERSON_KG;
   }
 
   static StyleRole role(Move.Kind kind) {

@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import org.hibernacle.model.Diagnostic;
 import org.hibernacle.model.Settings;
 import org.hibernacle.planning.PlantPlan;
+import org.hibernacle.planning.Rule;
 
 /** What a reader must know beside the plan: problems, assumptions, accuracy, sources, origin. */
 final class NotesTable {
@@ -18,15 +19,15 @@ final class NotesTable {
         new Table(m.words(), "notes", Table.EVERYWHERE)
             .intro(m.words().text("intro.notes"))
             .column("note-kind", 14)
-            .column("where", 30)
-            .column("note", 70)
+            .column("note", 76)
+            .column("where", 32)
             .column("consequence", 40);
   }
 
   static Section write(Material m) {
     NotesTable notes = new NotesTable(m);
+    notes.cautions();
     notes.problems();
-    cautions(m).forEach(text -> notes.note(StyleRole.CAUTION, "caution", text));
     notes.assumptions();
     notes.accuracy();
     notes.sources();
@@ -34,11 +35,12 @@ final class NotesTable {
     return notes.table.build();
   }
 
-  /** What may hurt people. */
-  static List<String> cautions(Material m) {
-    return Stream.of("heaters", "power", "lifting", "ice", "poison", "pesticides", "vents")
-        .map(key -> m.words().text("caution." + key, m.measures().mass(MoveTable.ONE_PERSON_KG)))
-        .toList();
+  /** What may hurt people comes first. */
+  private void cautions() {
+    String onePerson = m.measures().mass(MoveTable.ONE_PERSON_KG);
+    Stream.of("heaters", "power", "lifting", "ice", "poison", "pesticides", "vents")
+        .map(key -> m.words().text("caution." + key, onePerson))
+        .forEach(text -> note(StyleRole.CAUTION, "caution", text));
   }
 
   private void problems() {
@@ -63,9 +65,9 @@ final class NotesTable {
         role,
         List.of(
             new Cell.Level(role, m.words().of("severity", d.severity())),
-            new Cell.Text(m.words().text("note.where", d.where(), d.code())),
             new Cell.Text(found),
-            d.consequence().isBlank() ? new Cell.Gap("") : new Cell.Text(d.consequence())));
+            new Cell.Text(m.words().text("note.where", d.where(), d.code())),
+            d.consequence().isBlank() ? new Cell.Gap() : new Cell.Text(d.consequence())));
   }
 
   private void assumptions() {
@@ -79,6 +81,14 @@ final class NotesTable {
         StyleRole.PLAIN,
         "assumption",
         m.words().text("assumption.site", m.measures().difference(settings.siteColderByK())));
+    note(
+        StyleRole.PLAIN,
+        "assumption",
+        m.words()
+            .text(
+                "assumption.plateau",
+                m.measures().temperature(0),
+                m.measures().temperature(Rule.PLATEAU_SUFFICES_C)));
     note(StyleRole.PLAIN, "assumption", m.words().text("assumption.kept"));
   }
 
@@ -133,8 +143,8 @@ final class NotesTable {
         role,
         List.of(
             new Cell.Level(role, m.words().text("note.kind." + kind)),
-            new Cell.Gap(""),
             new Cell.Text(text),
-            new Cell.Gap("")));
+            new Cell.Gap(),
+            new Cell.Gap()));
   }
 }

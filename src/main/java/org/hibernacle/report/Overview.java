@@ -2,6 +2,7 @@ package org.hibernacle.report;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -9,7 +10,6 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.hibernacle.climate.WinterSummary;
-import org.hibernacle.model.Plant;
 import org.hibernacle.model.Season;
 import org.hibernacle.model.Settings;
 import org.hibernacle.planning.PlaceForecast;
@@ -21,6 +21,8 @@ import org.hibernacle.planning.Violation;
 
 /** The plan in a dozen lines. */
 final class Overview {
+  private static final int NAMES_IN_A_LINE = 12;
+
   private final Material m;
   private final SeasonPlan plan;
   private final List<SeasonReport.Fact> facts = new ArrayList<>();
@@ -32,50 +34,78 @@ final class Overview {
 
   static List<SeasonReport.Fact> write(Material m) {
     Overview overview = new Overview(m);
+    overview.firstMove();
     overview.collection();
-    overview.moves();
     overview.dangers();
+    overview.work();
     overview.weather();
     return overview.facts;
   }
 
-  private void collection() {
-    int pots = plan.plants().stream().mapToInt(p -> p.plant().count()).sum();
-    fact("plants", StyleRole.PLAIN, "plants", pots, plan.plants().size());
-    fact("staying", StyleRole.STAYS, "plain", pots(Verdict.STAYS_HOME));
-    long threatened = plan.plants().stream().filter(p -> p.withoutMoves().isPresent()).count();
-    fact("threatened", StyleRole.PLAIN, "rows", threatened);
-  }
-
-  private int pots(Verdict verdict) {
-    return plan.plants().stream()
-        .filter(p -> p.verdict() == verdict)
-        .mapToInt(p -> p.plant().count())
-        .sum();
-  }
-
-  private void moves() {
+  private void firstMove() {
     List<PlantMove> moves = plan.movesByDate();
-    List<LocalDate> days = moves.stream().map(pm -> pm.move().date()).distinct().toList();
-    fact("moves", StyleRole.PLAIN, "moves", moves.size(), days.size());
-    if (!days.isEmpty()) {
-      day("first-move", days.get(0));
-      day("last-move", days.get(days.size() - 1));
+    if (moves.isEmpty()) {
+      fact("first-move", StyleRole.STAYS, "none");
+      return;
+    }
+    LocalDate first = moves.get(0).move().date();
+    List<PlantPlan> carried =
+        moves.stream().filter(pm -> pm.move().date().equals(first)).map(PlantMove::plan).toList();
+    fact("first-move", StyleRole.HEADING, "day", m.display().longDay(first), named(carried));
+  }
+
+  private void collection() {
+    List<PlantPlan> all = plan.plants();
+    fact("plants", StyleRole.PLAIN, "plants", pots(all), all.size());
+    List<PlantPlan> lost = plan.unprotected().toList();
+    StyleRole danger = lost.isEmpty() ? StyleRole.PLAIN : StyleRole.DANGER;
+    countAndNames("unprotected", danger, lost);
+    List<PlantPlan> staying = all.stream().filter(p -> p.verdict() == Verdict.STAYS_HOME).toList();
+    countAndNames("staying", StyleRole.STAYS, staying);
+    int threatened = pots(all.stream().filter(p -> p.withoutMoves().isPresent()).toList());
+    fact("threatened", StyleRole.PLAIN, "of", threatened, pots(all));
+  }
+
+  private void countAndNames(String label, StyleRole role, List<PlantPlan> plants) {
+    if (plants.isEmpty()) {
+      fact(label, StyleRole.PLAIN, "none");
+    } else {
+      fact(label, role, "plants-named", pots(plants), named(plants));
     }
   }
 
-  private void day(String key, LocalDate day) {
-    facts.add(
-        new SeasonReport.Fact(
-            m.words().text("overview." + key), m.display().longDay(day), StyleRole.PLAIN));
+  /** {@code P31 Chinese elm, P44 Banyan and 4 more}. */
+  private String named(List<PlantPlan> plants) {
+    List<String> names =
+        plants.stream().map(p -> p.plant().id() + " " + p.plant().name()).sorted().toList();
+    return m.list(names, NAMES_IN_A_LINE);
+  }
+
+  private void work() {
+    List<PlantMove> moves = plan.movesByDate();
+    Map<LocalDate, List<PlantPlan>> days = new TreeMap<>();
+    moves.forEach(
+        pm -> days.computeIfAbsent(pm.move().date(), d -> new ArrayList<>()).add(pm.plan()));
+    if (days.isEmpty()) {
+      return;
+    }
+    LocalDate last = moves.get(moves.size() - 1).move().date();
+    fact("moves", StyleRole.PLAIN, "moves", moves.size(), days.size(), m.display().longDay(last));
+    Map.Entry<LocalDate, List<PlantPlan>> fullest =
+        Collections.max(days.entrySet(), Comparator.comparingInt(day -> pots(day.getValue())));
+    fact(
+        "fullest-day",
+        StyleRole.PLAIN,
+        "fullest-day",
+        m.display().longDay(fullest.getKey()),
+        pots(fullest.getValue()));
+    long heavyDays =
+        days.values().stream().filter(day -> day.stream().anyMatch(MoveTable::heavy)).count();
+    String onePerson = m.measures().mass(MoveTable.ONE_PERSON_KG);
+    fact("heavy-days", StyleRole.PLAIN, "heavy-days", heavyDays, onePerson);
   }
 
   private void dangers() {
-    List<Plant> lost = plan.unprotected().map(PlantPlan::plant).toList();
-    int lostPots = lost.stream().mapToInt(Plant::count).sum();
-    String ids = m.ids(lost.stream().map(Plant::id).sorted().toList(), 12);
-    StyleRole role = lost.isEmpty() ? StyleRole.PLAIN : StyleRole.DANGER;
-    fact("unprotected", role, lost.isEmpty() ? "none" : "plants-named", lostPots, ids);
     worstWinter();
     List<String> overfull =
         plan.places().stream().filter(PlaceForecast::overfull).map(this::overfull).toList();
@@ -156,7 +186,12 @@ final class Overview {
     facts.add(
         new SeasonReport.Fact(m.words().text("overview.winters"), wintersUsed(m), StyleRole.PLAIN));
     Settings settings = plan.inventory().settings();
-    fact("caution", StyleRole.PLAIN, "caution", m.measures().difference(settings.safetyMarginK()));
+    fact(
+        "caution",
+        StyleRole.PLAIN,
+        "caution",
+        m.measures().difference(settings.safetyMarginK()),
+        m.measures().temperature(0));
     fact("moving-days", StyleRole.PLAIN, "plain", weekdays(settings));
   }
 

@@ -17,13 +17,23 @@ public final class Palette {
    */
   public record Look(int fill, int ink, boolean bold) {}
 
+  /** How a chart line is broken, so that lines are told apart without colour. */
+  public enum Dash {
+    SOLID,
+    DASHED,
+    DOTTED,
+    DASH_DOT,
+    LONG_DASHED,
+    LONG_DASH_DOT
+  }
+
   /**
    * A chart line.
    *
    * @param colour 0xRRGGBB
-   * @param dashed told apart without colour, together with its place in the legend
+   * @param dash unlike that of the five lines before
    */
-  public record Stroke(int colour, boolean dashed) {}
+  public record Stroke(int colour, Dash dash) {}
 
   /** Behind everything that has no fill of its own. */
   public static final int PAPER = 0xFFFFFF;
@@ -31,8 +41,11 @@ public final class Palette {
   /** Thin lines between cells. */
   public static final int RULE = 0xC3C9C6;
 
+  /** Stronger lines: round days, between groups of rows, at zero degrees. */
+  public static final int LINE = 0x7C8883;
+
   private static final List<Integer> LINES =
-      List.of(0x4A4A4A, 0x9A5B13, 0x2F5F8F, 0x5E6B1B, 0x2E7A4B, 0x8A2E5C, 0x0F7480, 0x6A4FA0);
+      List.of(0x5A5F5D, 0x9A5B13, 0x2F5F8F, 0x2E7A4B, 0x8A2E5C, 0x5E6B1B);
 
   private Palette() {}
 
@@ -54,8 +67,9 @@ public final class Palette {
     };
   }
 
-  /** The stroke of the n-th chart line, from 0; colours come round again after eight. */
+  /** The stroke of the n-th chart line, from 0; strokes come round again after six. */
   public static Stroke stroke(int line) {
-    return new Stroke(LINES.get(line % LINES.size()), line % 2 == 1);
+    int n = line % LINES.size();
+    return new Stroke(LINES.get(n), Dash.values()[n]);
   }
 }

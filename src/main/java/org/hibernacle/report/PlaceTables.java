@@ -36,11 +36,11 @@ final class PlaceTables {
           List.of(
               new Cell.Text(forecast.place().name()),
               new Cell.Text(m.words().of("place", forecast.place().kind())),
-              roomM2.isPresent() ? m.measures().areaCell(roomM2.getAsDouble()) : noRoom(m),
+              roomM2.isPresent() ? m.measures().areaCell(roomM2.getAsDouble()) : new Cell.Gap(),
               m.measures().areaCell(forecast.peakM2()),
               roomM2.isPresent()
                   ? m.measures().areaCell(roomM2.getAsDouble() - forecast.peakM2())
-                  : noRoom(m),
+                  : new Cell.Gap(),
               Measures.count(forecast.weeks().stream().mapToInt(Week::pots).max().orElse(0)),
               overfull(m, forecast),
               m.measures().temperatureCell(forecast.coldestC()),
@@ -54,13 +54,7 @@ final class PlaceTables {
     if (forecast.overfull()) {
       return new Cell.Level(StyleRole.DANGER, m.words().text("overfull.yes"));
     }
-    return forecast.place().floorM2().isPresent()
-        ? new Cell.Text(m.words().text("overfull.no"))
-        : noRoom(m);
-  }
-
-  private static Cell noRoom(Material m) {
-    return new Cell.Gap(m.words().text("gap.no-room-given"));
+    return new Cell.Gap();
   }
 
   /** One row a week, one column a place: floor in use. */
@@ -92,6 +86,6 @@ final class PlaceTables {
         .filter(week -> week.start().equals(start))
         .findFirst()
         .map(week -> m.measures().areaCell(week.usedM2()))
-        .orElse(new Cell.Gap(""));
+        .orElse(new Cell.Gap());
   }
 }

@@ -3,11 +3,11 @@ package org.hibernacle.report;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.hibernacle.model.Plant;
 import org.hibernacle.planning.Move;
 import org.hibernacle.planning.PlantPlan;
 import org.hibernacle.planning.PlantPlan.Verdict;
+import org.hibernacle.planning.Rule;
 
 /** One row a plant, A to Z: where it winters, its dates, how close it gets, and why. */
 final class PlantTable {
@@ -28,23 +28,26 @@ final class PlantTable {
                 m.words()
                     .text(
                         "intro.season-plan",
-                        m.measures().difference(m.plan().inventory().settings().safetyMarginK())))
+                        m.measures().difference(m.plan().inventory().settings().safetyMarginK()),
+                        m.measures().temperature(0),
+                        m.measures().temperature(Rule.PLATEAU_SUFFICES_C)))
             .column("id", 8)
-            .column("name", 20)
-            .column("species", 20)
-            .column("pot", 8, m.measures().litres())
-            .column("home", 10)
+            .column("name", 24)
+            .workbookColumn("species", 24)
             .column("place", 14)
             .column("move-down", 13, StyleRole.MOVE_DOWN)
             .column("move-in", 13, StyleRole.MOVE_IN)
             .column("step-out", 13, StyleRole.STEP_OUT)
             .column("return", 13, StyleRole.RETURN)
-            .column("margin", 9, m.measures().degreesApart())
-            .column("margin-day", 14)
-            .column("held", 16)
-            .column("status", 12)
-            .column("poison", 13)
-            .column("why", 58)
+            .column("status", 13)
+            .paperLine("summary")
+            .wordsColumn("why", 76)
+            .workbookColumn("home", 13)
+            .workbookColumn("pot", 8, m.measures().litres())
+            .workbookColumn("margin", 10, m.measures().degreesApart())
+            .workbookColumn("margin-day", 14)
+            .workbookColumn("held", 17)
+            .workbookColumn("poison", 14)
             .workbookColumn("earliest", 13)
             .workbookColumn("typical", 13)
             .workbookColumn("latest", 13);
@@ -60,18 +63,19 @@ final class PlantTable {
     cells.add(new Cell.Text(plant.id()));
     cells.add(new Cell.Text(plant.name()));
     cells.add(new Cell.Text(plant.species().taxon()));
-    cells.add(m.measures().volumeCell(plant.container().volumeL()));
-    cells.add(new Cell.Text(plant.home()));
     cells.add(new Cell.Text(m.winterStay(p).place().name()));
     for (Move.Kind kind : Move.Kind.values()) {
-      cells.add(date(p, kind));
+      cells.add(p.move(kind).<Cell>map(mv -> new Cell.Day(mv.date())).orElse(new Cell.Gap()));
     }
+    cells.add(new Cell.Level(role(p), status(p)));
+    cells.add(new Cell.Text(summary(p)));
+    cells.add(new Cell.Text(Why.of(m, p)));
+    cells.add(new Cell.Text(plant.home()));
+    cells.add(m.measures().volumeCell(plant.container().volumeL()));
     cells.add(m.measures().differenceCell(p.tightest().marginK()));
     cells.add(new Cell.Day(p.tightest().day(), true));
     cells.add(new Cell.Text(m.held(p)));
-    cells.add(new Cell.Level(role(p), status(p)));
     cells.add(m.poison(plant.species()));
-    cells.add(new Cell.Text(Why.of(m, p)));
     List<LocalDate> own = p.ownLastSafeDays();
     cells.add(ownDay(own, 0));
     cells.add(ownDay(own, (own.size() - 1) / 2));
@@ -79,18 +83,22 @@ final class PlantTable {
     return cells;
   }
 
-  private Cell date(PlantPlan p, Move.Kind kind) {
-    Optional<Move> move = p.move(kind);
-    if (move.isPresent()) {
-      return new Cell.Day(move.get().date());
-    }
-    return new Cell.Gap(p.verdict() == Verdict.STAYS_HOME ? status(p) : "");
+  /** For paper, what the workbook has columns for. */
+  private String summary(PlantPlan p) {
+    return m.words()
+        .text(
+            "plant.summary",
+            p.plant().species().taxon(),
+            m.measures().volume(p.plant().container().volumeL()),
+            p.plant().home(),
+            m.measures().difference(p.tightest().marginK()),
+            m.display().pastDay(p.tightest().day()),
+            m.held(p),
+            m.display().text(m.poison(p.plant().species())));
   }
 
-  private Cell ownDay(List<LocalDate> days, int index) {
-    return days.isEmpty()
-        ? new Cell.Gap(m.words().text("gap.home-is-safe"))
-        : new Cell.Day(days.get(index));
+  private static Cell ownDay(List<LocalDate> days, int index) {
+    return days.isEmpty() ? new Cell.Gap() : new Cell.Day(days.get(index));
   }
 
   private String status(PlantPlan p) {

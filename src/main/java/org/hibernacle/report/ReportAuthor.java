@@ -33,9 +33,8 @@ public final class ReportAuthor {
         sections(m),
         CalendarPages.write(m),
         CalendarPages.legend(m),
-        WinterTables.chart(m),
+        new TemperatureTable(m).chart(),
         plan.inventory().sheets(),
-        NotesTable.cautions(m),
         words.text("report.footer", facts.programVersion(), subtitle, Overview.wintersUsed(m)),
         facts.digest(),
         settings.paper() == Settings.Paper.LETTER,
@@ -47,11 +46,11 @@ public final class ReportAuthor {
     return List.of(
         PlantTable.write(m),
         MoveTable.write(m),
+        TaskTable.write(m),
         PlaceTables.places(m),
         PlaceTables.occupancy(m),
-        TaskTable.write(m),
-        WinterTables.temperatures(m),
-        WinterTables.winters(m),
+        new TemperatureTable(m).table(),
+        WinterTable.write(m),
         LogTable.write(m),
         NotesTable.write(m));
   }

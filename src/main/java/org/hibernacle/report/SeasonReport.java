@@ -17,7 +17,6 @@ import org.hibernacle.model.SheetTable;
  * @param legend mark and meaning of each kind of calendar line
  * @param chart of temperatures
  * @param carried inventory sheets, written to the workbook as they were found
- * @param cautions what may hurt people
  * @param pageFooter provenance, short; shown on every page
  * @param digest of the run, equal in both files
  * @param letterPaper Letter instead of A4
@@ -33,7 +32,6 @@ public record SeasonReport(
     List<MonthPage.Line> legend,
     TemperatureChart chart,
     List<SheetTable> carried,
-    List<String> cautions,
     String pageFooter,
     String digest,
     boolean letterPaper,
@@ -55,7 +53,6 @@ public record SeasonReport(
     months = List.copyOf(months);
     legend = List.copyOf(legend);
     carried = List.copyOf(carried);
-    cautions = List.copyOf(cautions);
   }
 
   /**

@@ -21,14 +21,16 @@ public record Section(
     List<Column> columns,
     List<Row> rows) {
 
-  /** Where a section appears. */
+  /** Where a section or a column appears. */
   public enum Medium {
     WORKBOOK,
-    PDF
+    PDF,
+    /** Of a column: on paper, on lines of its own below the row. */
+    BELOW
   }
 
   /**
-   * One column. Columns that only the workbook shows stand at the right end and are not printed.
+   * One column. Those at the right end that only the workbook shows are not printed from it.
    *
    * @param id stable
    * @param heading with its unit

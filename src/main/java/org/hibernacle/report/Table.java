@@ -14,7 +14,7 @@ import org.hibernacle.report.Section.Row;
  * column.ID}, its help that of {@code help.ID} if there is one.
  */
 final class Table {
-  static final Set<Medium> EVERYWHERE = EnumSet.allOf(Medium.class);
+  static final Set<Medium> EVERYWHERE = EnumSet.of(Medium.WORKBOOK, Medium.PDF);
   static final Set<Medium> WORKBOOK_ONLY = EnumSet.of(Medium.WORKBOOK);
 
   private final Words words;
@@ -51,6 +51,18 @@ final class Table {
   Table workbookColumn(String columnId, int width, Object... arguments) {
     String heading = words.text("column." + columnId, arguments);
     return add(columnId, heading, width, WORKBOOK_ONLY, StyleRole.PLAIN, Entry.NONE, "");
+  }
+
+  /** Words that paper sets below the row. */
+  Table wordsColumn(String columnId, int width) {
+    String heading = words.text("column." + columnId);
+    Set<Medium> belowOnPaper = EnumSet.of(Medium.WORKBOOK, Medium.BELOW);
+    return add(columnId, heading, width, belowOnPaper, StyleRole.PLAIN, Entry.NONE, "");
+  }
+
+  /** What other columns hold in the workbook, in one line below the row on paper. */
+  Table paperLine(String columnId) {
+    return add(columnId, "", 0, EnumSet.of(Medium.BELOW), StyleRole.PLAIN, Entry.NONE, "");
   }
 
   /** A column that the keeper fills in. */

@@ -1,57 +1,68 @@
 package org.hibernacle.report;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import org.hibernacle.planning.Task;
 
 /** Work beside the moves, by date. */
 final class TaskTable {
-  private TaskTable() {}
+  private final Material m;
+
+  private TaskTable(Material material) {
+    this.m = material;
+  }
 
   static Section write(Material m) {
+    return new TaskTable(m).write();
+  }
+
+  private Section write() {
     Table table =
         new Table(m.words(), "tasks", Table.EVERYWHERE)
             .intro(m.words().text("intro.tasks"))
             .column("task-from", 14)
             .column("task-to", 14)
-            .column("task", 52)
+            .column("task", 56)
             .column("place", 16)
-            .column("plants", 26)
-            .column("amount", 19)
+            .wordsColumn("plants", 40)
+            .column("amount", 16)
             .entry("done", 8, Section.Entry.TICK);
     for (Task task : m.plan().tasks()) {
       table.row(
           StyleRole.TASK,
           List.of(
               new Cell.Day(task.from()),
-              task.to().equals(task.from()) ? new Cell.Gap("") : new Cell.Day(task.to()),
+              task.to().equals(task.from()) ? new Cell.Gap() : new Cell.Day(task.to()),
               new Cell.Text(
                   m.words().text("task." + task.kind().name(), m.measures().threshold(5))),
-              task.place().isEmpty()
-                  ? new Cell.Text(m.words().text("task.anywhere"))
-                  : new Cell.Text(task.place()),
-              new Cell.Text(plants(m, task)),
-              amount(m, task),
-              new Cell.Gap("")));
+              task.place().isEmpty() ? new Cell.Gap() : new Cell.Text(task.place()),
+              task.plantIds().isEmpty() ? new Cell.Gap() : new Cell.Text(plants(task)),
+              amount(task),
+              new Cell.Gap()));
     }
     return table.build();
   }
 
-  private static String plants(Material m, Task task) {
-    if (!task.plantIds().isEmpty()) {
-      return String.join(", ", task.plantIds());
-    }
-    return m.words().text(task.place().isEmpty() ? "task.everyone" : "task.all");
+  private String plants(Task task) {
+    return task.plantIds().stream()
+        .map(id -> task.kind() == Task.Kind.TWO_PERSON_LIFT ? withMass(id) : id)
+        .collect(Collectors.joining(", "));
   }
 
-  private static Cell amount(Material m, Task task) {
+  private String withMass(String id) {
+    double kg = m.plant(id).estimatedMassKg();
+    return m.words().text("task.plant-mass", id, m.measures().mass(kg));
+  }
+
+  private Cell amount(Task task) {
     if (task.amount().isEmpty()) {
-      return new Cell.Gap("");
+      return new Cell.Gap();
     }
     double amount = task.amount().getAsDouble();
     return switch (task.kind()) {
       case MULCH_ON, MULCH_OFF -> m.measures().volumeWithUnit(amount);
       case TWO_PERSON_LIFT -> m.measures().massWithUnit(amount);
-      case FLEECE_READY -> new Cell.Quantity(amount, m.words().text("unit.winters"), 0);
+      case FLEECE_READY -> new Cell.Text(m.inWinters((int) amount));
       case THAW_OUT -> new Cell.Quantity(amount, m.words().text("unit.days"), 0);
       case CLEAN_UP, RODENT_GUARD, WATER_STORE, VENT_STORE, PEST_LOOK, KEEP_DRY ->
           new Cell.Quantity(amount, "", 0);

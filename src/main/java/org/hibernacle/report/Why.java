@@ -1,16 +1,19 @@
 package org.hibernacle.report;
 
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.hibernacle.model.PlaceKind;
-import org.hibernacle.model.Plant;
+import org.hibernacle.model.Settings;
 import org.hibernacle.planning.Move;
 import org.hibernacle.planning.PlantPlan;
 import org.hibernacle.planning.PlantPlan.Tightest;
 import org.hibernacle.planning.Rule;
+import org.hibernacle.planning.Stay;
 import org.hibernacle.planning.Violation;
 
 /** The sentences that give one plant's reasons with their numbers. */
@@ -18,25 +21,20 @@ final class Why {
   /** Rules about light: a number of degrees would explain nothing. */
   private static final Set<Rule> WITHOUT_DEGREES = Set.of(Rule.TOO_DARK, Rule.WAKES_IN_THE_DARK);
 
-  /** Rules that keep the safety margin. */
-  private static final Set<Rule> WITH_MARGIN =
-      Set.of(Rule.ROOT_BALL, Rule.SHOOTS, Rule.WOKEN_GROWTH);
-
   private static final Comparator<Violation> WORST_LAST =
       Comparator.comparingDouble(Violation::deficitK)
           .thenComparing(Comparator.comparing(Violation::day).reversed());
 
   private final Material m;
   private final PlantPlan p;
+  private final Clause clause;
   private final int winters;
   private final List<String> sentences = new ArrayList<>();
-
-  /** The margin is named once, with the first limit. */
-  private boolean marginTold;
 
   private Why(Material material, PlantPlan plan) {
     this.m = material;
     this.p = plan;
+    this.clause = new Clause(material, plan.plant());
     this.winters = material.plan().winters().size();
   }
 
@@ -60,36 +58,80 @@ final class Why {
     say(
         "why.stays",
         p.plant().home(),
-        m.measures().temperature(t.rootBallC()),
         m.display().pastDay(t.day()),
-        m.limit(p.plant(), Rule.ROOT_BALL, t.rootLimitC()));
+        m.measures().temperature(t.rootBallC()),
+        m.limitWord(p.plant()),
+        m.measures().temperature(t.rootLimitC()));
     accepted();
   }
 
   private void moves() {
     p.plant().stayIn().ifPresent(wish -> say("why.wish", wish));
     if (p.moves().stream().allMatch(move -> move.because().isEmpty())) {
-      p.withoutMoves().ifPresent(v -> say("why.at-home", clause(v)));
+      p.withoutMoves().ifPresent(v -> say("why.at-home", clause.of(v)));
     }
-    for (Move move : p.moves()) {
-      move.because().ifPresent(v -> because(move, v));
-    }
+    dates();
     accepted();
   }
 
-  private void because(Move move, Violation v) {
-    String key =
-        switch (move.kind()) {
-          case MOVE_DOWN, MOVE_IN -> "why.autumn";
-          case STEP_OUT, RETURN -> "why.spring";
-        };
-    String kind = m.words().of("move.sentence", move.kind());
-    say(key, kind, m.display().day(move.date()), clause(v));
+  /** One sentence a date. */
+  private void dates() {
+    LocalDate before = LocalDate.MIN;
+    for (Move move : p.moves()) {
+      String kind = m.words().of("move.sentence", move.kind());
+      String date = m.display().day(move.date());
+      Optional<Violation> because = move.because();
+      if (because.isPresent()) {
+        say("why." + when(move, because.get()), kind, date, clause.of(because.get()));
+      } else if (isBack(move)) {
+        withoutReason(move, before, kind, date);
+      }
+      before = move.date();
+    }
+  }
+
+  private static boolean isBack(Move move) {
+    return move.kind() == Move.Kind.RETURN || move.kind() == Move.Kind.STEP_OUT;
+  }
+
+  /** How far from the date the move would have had to be for the rule to be broken. */
+  private String when(Move move, Violation v) {
+    LocalDate day = m.plan().season().sameDay(v.day());
+    if (!isBack(move)) {
+      return day.isAfter(movingDay(move.date(), 1)) ? "autumn.left" : "autumn";
+    } else if (day.isAfter(move.date())) {
+      return "spring.later";
+    }
+    return day.isBefore(movingDay(move.date(), -1)) ? "spring.some" : "spring";
+  }
+
+  /** No frost on file keeps the plant away from home: then a rule of the calendar does. */
+  private void withoutReason(Move move, LocalDate before, String kind, String date) {
+    LocalDate earlier = movingDay(move.date(), -1);
+    LocalDate earliestReturn = Move.earliestReturn(m.plan().season());
+    Optional<LocalDate> notBefore = p.plant().notBefore().filter(earlier::isBefore);
+    if (ChronoUnit.DAYS.between(before, earlier) < Stay.LEAST_NIGHTS) {
+      say("why.least-stay", kind, date, Stay.LEAST_NIGHTS);
+    } else if (notBefore.isPresent()) {
+      say("why.not-before", kind, date, m.display().day(notBefore.get()));
+    } else if (move.kind() == Move.Kind.RETURN && earlier.isBefore(earliestReturn)) {
+      say("why.midwinter", kind, date, m.display().day(earliestReturn));
+    }
+  }
+
+  /** The next moving day in that direction, or the first day beyond the season. */
+  private LocalDate movingDay(LocalDate date, int direction) {
+    Settings settings = m.plan().inventory().settings();
+    LocalDate day = date.plusDays(direction);
+    while (m.plan().season().contains(day) && !settings.isMovingDay(day)) {
+      day = day.plusDays(direction);
+    }
+    return day;
   }
 
   /** Winters that fail with the keeper's leave. */
   private void accepted() {
-    worst().ifPresent(v -> say("why.accepted", m.wintersBroken(p), winters, clause(v)));
+    worst().ifPresent(v -> say("why.accepted", m.wintersBroken(p), winters, clause.of(v)));
   }
 
   private void unprotected() {
@@ -98,7 +140,7 @@ final class Why {
             .orElseThrow(
                 () ->
                     new IllegalArgumentException(p.plant().id() + " is unprotected from nothing"));
-    say("why.unprotected", clause(worst));
+    say("why.unprotected", clause.of(worst));
     if (WITHOUT_DEGREES.contains(worst.rule())) {
       say("why.winters", m.wintersBroken(p), winters);
     } else {
@@ -110,32 +152,10 @@ final class Why {
       say("why.ground", m.winterStay(p).place().name());
     }
     sentences.add(m.words().of("advice", worst.rule()));
+    dates();
   }
 
   private Optional<Violation> worst() {
     return p.broken().stream().max(WORST_LAST);
-  }
-
-  /** What would have happened, without full stop. */
-  private String clause(Violation v) {
-    Plant plant = p.plant();
-    String key = "phrase." + v.rule().name();
-    if (v.rule() == Rule.BALL_FROZEN) {
-      key += plant.frostProofPot() ? ".roots" : ".pot";
-    }
-    String clause =
-        m.words()
-            .text(
-                key,
-                v.place(),
-                m.measures().temperature(v.foundC()),
-                m.display().pastDay(v.day()),
-                m.limit(plant, v.rule(), v.limitC()));
-    if (marginTold || !WITH_MARGIN.contains(v.rule())) {
-      return clause;
-    }
-    marginTold = true;
-    double marginK = m.plan().inventory().settings().safetyMarginK();
-    return m.words().text("phrase.with-margin", clause, m.measures().difference(marginK));
   }
 }

@@ -4,11 +4,13 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
+import org.hibernacle.report.Display;
 import org.hibernacle.report.SeasonReport;
 import org.hibernacle.report.Section;
+import org.hibernacle.report.Words;
 
 /**
- * The report on paper: overview, plants, months, the other sections, cautions.
+ * The report on paper: overview, plants, months, the other sections.
  *
  * <p>Equal reports give equal bytes, whatever the machine's language, zone and clock.
  */
@@ -46,18 +48,17 @@ public final class CalendarPdf {
   }
 
   private static int layOut(SeasonReport report, Typefaces type, OutputStream out, int pages) {
-    Labels labels = new Labels(report.language());
-    Pages paper = new Pages(report, type, labels, out, pages);
-    CellBoxes boxes = new CellBoxes(type, report.language());
-    new Overview(paper, type, labels).add(report);
+    Words words = Words.of(report.language());
+    Pages paper = new Pages(report, type, words, out, pages);
+    CellBoxes boxes = new CellBoxes(type, new Display(words));
+    new FrontPage(paper, type, words).add(report);
     for (Section section : forPaper(report, true)) {
       new SectionTable(paper, type, boxes, section).add();
     }
-    new MonthPages(paper, type, labels, report).add();
+    new MonthPages(paper, type, words, report).add();
     for (Section section : forPaper(report, false)) {
       new SectionTable(paper, type, boxes, section).add();
     }
-    new Cautions(paper, type, labels).add(report.cautions());
     return paper.close();
   }
 

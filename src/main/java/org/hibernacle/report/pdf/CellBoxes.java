@@ -1,10 +1,14 @@
 package org.hibernacle.report.pdf;
 
-import com.lowagie.text.Phrase;
+import com.lowagie.text.Element;
 import com.lowagie.text.pdf.PdfPCell;
-import java.util.Locale;
 import java.util.regex.Pattern;
 import org.hibernacle.report.Cell;
+import org.hibernacle.report.Display;
+import org.hibernacle.report.Palette;
+import org.hibernacle.report.Section.Column;
+import org.hibernacle.report.Section.Entry;
+import org.hibernacle.report.StyleRole;
 
 /** How each kind of cell stands in a table, and how wide it wants to be. */
 final class CellBoxes {
@@ -12,47 +16,58 @@ final class CellBoxes {
   static final float ACROSS = 4;
 
   /** Above and below the words, in points. */
-  static final float DOWN = 3;
+  static final float DOWN = 2.5f;
 
   /** Keeps a number at the right from running into the words that follow, in points. */
-  static final float AFTER_NUMBER = 12;
+  static final float AFTER_NUMBER = 7;
 
   /** Height of capital letters and accents as a share of the size. */
   private static final float ASCENT = 0.93f;
 
+  /** U+2610, an empty box to be ticked. */
+  private static final String TICK_BOX = "\u2610";
+
   private static final Pattern SPACE = Pattern.compile("\\s+");
 
   private final Typefaces type;
-  private final CellText words;
+  private final Display display;
 
-  CellBoxes(Typefaces type, Locale language) {
+  CellBoxes(Typefaces type, Display display) {
     this.type = type;
-    words = new CellText(language);
+    this.display = display;
   }
 
-  /** As printed. */
+  /** As printed; nothing for a gap. */
   String text(Cell cell) {
-    return words.of(cell);
+    return display.text(cell);
   }
 
   /**
    * A cell of a table.
    *
-   * @param first whether it names its row
-   * @param width of the column, in points
+   * @param column that it stands in
+   * @param weight of its words
    */
-  PdfPCell box(Cell cell, boolean first, float width) {
-    Style style = style(cell, first);
-    String text = words.of(cell);
-    boolean noRoom = cell instanceof Cell.Gap && oneLine(cell, first) > width;
-    PdfPCell box =
-        Cells.padded(Cells.of(noRoom ? new Phrase() : type.phrase(text, style)), ACROSS, DOWN);
-    // Letters of all sizes stand on one line.
-    box.setPaddingTop(DOWN + (Style.STRONG.sizePt() - style.sizePt()) * ASCENT);
+  PdfPCell box(Column column, Cell cell, Weight weight) {
+    if (column.entry().equals(Entry.TICK) && cell instanceof Cell.Gap) {
+      PdfPCell tick = padded(TICK_BOX, Style.STRONG);
+      tick.setHorizontalAlignment(Element.ALIGN_CENTER);
+      return tick;
+    }
+    PdfPCell box = padded(text(cell), style(cell, weight));
     if (cell instanceof Cell.Level level) {
-      box.setBackgroundColor(Looks.of(level.role()).fill());
+      Cells.filled(box, Palette.look(level.role()));
+    } else if (cell instanceof Cell.Day && column.role() != StyleRole.PLAIN) {
+      Cells.filled(box, Palette.look(column.role()));
     }
     return cell instanceof Cell.Quantity ? number(box) : box;
+  }
+
+  private PdfPCell padded(String text, Style style) {
+    PdfPCell box = Cells.padded(Cells.of(type.phrase(text, style)), ACROSS, DOWN);
+    // Letters of all sizes stand on one line.
+    box.setPaddingTop(DOWN + (Style.STRONG.sizePt() - style.sizePt()) * ASCENT);
+    return box;
   }
 
   /** Moves a number, or the heading of numbers, to the right. */
@@ -62,16 +77,16 @@ final class CellBoxes {
   }
 
   /** Width on one line, in points. */
-  float oneLine(Cell cell, boolean first) {
+  float oneLine(Cell cell, Weight weight) {
     float across = cell instanceof Cell.Quantity ? ACROSS + AFTER_NUMBER : 2 * ACROSS;
-    return type.width(words.of(cell), style(cell, first)) + across;
+    return type.width(text(cell), style(cell, weight)) + across;
   }
 
-  /** Width below which a word would be broken; only running words may go on several lines. */
-  float narrowest(Cell cell, boolean first) {
-    return cell instanceof Cell.Text text
-        ? widestWord(text.text(), style(cell, first)) + 2 * ACROSS
-        : oneLine(cell, first);
+  /** Width below which a word would be broken; numbers and days stand on one line. */
+  float narrowest(Cell cell, Weight weight) {
+    return cell instanceof Cell.Text || cell instanceof Cell.Level
+        ? widestWord(text(cell), style(cell, weight)) + 2 * ACROSS
+        : oneLine(cell, weight);
   }
 
   /** Width of the widest word, in points. */
@@ -80,12 +95,22 @@ final class CellBoxes {
         SPACE.splitAsStream(text).mapToDouble(word -> type.width(word, style)).max().orElse(0);
   }
 
-  private static Style style(Cell cell, boolean first) {
-    if (cell instanceof Cell.Level level) {
-      return Style.BODY.asBold().in(Looks.of(level.role()).text());
-    } else if (cell instanceof Cell.Gap) {
+  private static Style style(Cell cell, Weight weight) {
+    if (weight == Weight.AGAIN) {
       return Style.SUBTLE;
+    } else if (cell instanceof Cell.Level level) {
+      Palette.Look look = Palette.look(level.role());
+      return (look.bold() ? Style.BODY.asBold() : Style.BODY).in(look.ink());
     }
-    return first || cell instanceof Cell.Day ? Style.STRONG : Style.BODY;
+    return weight == Weight.NAME ? Style.STRONG : Style.BODY;
+  }
+
+  /** How much a cell's words weigh. */
+  enum Weight {
+    /** Names its row. */
+    NAME,
+    ORDINARY,
+    /** Says what the row above says too. */
+    AGAIN
   }
 }

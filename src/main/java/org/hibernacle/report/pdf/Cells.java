@@ -6,11 +6,12 @@ import com.lowagie.text.Rectangle;
 import com.lowagie.text.pdf.PdfPCell;
 import com.lowagie.text.pdf.PdfPTable;
 import java.awt.Color;
+import org.hibernacle.report.Palette;
 
 /** Table cells with our defaults: no border, generous leading, ink centred in the box. */
 final class Cells {
   /** Leading as a multiple of the size of the letters. */
-  static final float LEADING = 1.25f;
+  static final float LEADING = 1.2f;
 
   private Cells() {}
 
@@ -44,7 +45,8 @@ final class Cells {
     return cell;
   }
 
-  static PdfPCell ruled(PdfPCell cell, int sides, float width, Color color) {
+  static PdfPCell ruled(PdfPCell cell, int sides, float width, int rgb) {
+    Color color = new Color(rgb);
     cell.setBorder(cell.getBorder() | sides);
     if ((sides & Rectangle.TOP) != 0) {
       cell.setBorderWidthTop(width);
@@ -61,10 +63,16 @@ final class Cells {
     return cell;
   }
 
+  /** A role's pale fill. */
+  static PdfPCell filled(PdfPCell cell, Palette.Look look) {
+    cell.setBackgroundColor(new Color(look.fill()));
+    return cell;
+  }
+
   /** A role's pale fill with its dark bar at the left. */
-  static PdfPCell dressed(PdfPCell cell, Look look) {
-    cell.setBackgroundColor(look.fill());
-    return ruled(cell, Rectangle.LEFT, 2.5f, look.text());
+  static PdfPCell dressed(PdfPCell cell, Palette.Look look) {
+    filled(cell, look);
+    return ruled(cell, Rectangle.LEFT, 2.5f, look.ink());
   }
 
   static PdfPCell gap(float height) {

@@ -24,21 +24,30 @@ record ColumnWidths(List<Float> least, List<Float> best) {
     return sum(best);
   }
 
-  /** One width a column; their sum is {@code total}. */
+  /** One width a column; their sum is {@code total}. Short wishes are met before long ones. */
   float[] share(float total) {
-    float[] widths = new float[least.size()];
-    float spare = total - leastTotal();
-    float wish = bestTotal() - leastTotal();
+    if (total >= bestTotal()) {
+      return scaled(best, total / bestTotal());
+    } else if (total <= leastTotal()) {
+      return scaled(least, total / leastTotal());
+    }
+    float[] wishes = new float[least.size()];
+    for (int i = 0; i < wishes.length; i++) {
+      wishes[i] = best.get(i) - least.get(i);
+    }
+    float[] widths = Levels.share(wishes, total - leastTotal());
     for (int i = 0; i < widths.length; i++) {
-      if (spare < 0) {
-        widths[i] = least.get(i) * total / leastTotal();
-      } else if (spare < wish) {
-        widths[i] = least.get(i) + spare * (best.get(i) - least.get(i)) / wish;
-      } else {
-        widths[i] = best.get(i) * total / bestTotal();
-      }
+      widths[i] += least.get(i);
     }
     return widths;
+  }
+
+  private static float[] scaled(List<Float> widths, float factor) {
+    float[] scaled = new float[widths.size()];
+    for (int i = 0; i < scaled.length; i++) {
+      scaled[i] = widths.get(i) * factor;
+    }
+    return scaled;
   }
 
   private static float sum(List<Float> widths) {

@@ -5,6 +5,7 @@ import com.lowagie.text.pdf.PdfPCell;
 import com.lowagie.text.pdf.PdfPTable;
 import java.util.List;
 import org.hibernacle.report.MonthPage;
+import org.hibernacle.report.Words;
 
 /** What stands in one day's box of the calendar: its number and what there is to do. */
 final class DayBox {
@@ -16,16 +17,16 @@ final class DayBox {
 
   private static final float NUMBER_WIDTH = 27;
   private static final Style BUSY_NUMBER = Style.STRONG.at(16);
-  private static final Style IDLE_NUMBER = Style.BODY.at(12).in(Style.SUBTLE.color());
+  private static final Style IDLE_NUMBER = Style.BODY.at(12).in(Style.SUBTLE.ink());
 
   private final Typefaces type;
-  private final Labels labels;
+  private final Words words;
   private final MarkedLines fields;
   private final float sizePt;
 
-  DayBox(Typefaces type, Labels labels, float sizePt) {
+  DayBox(Typefaces type, Words words, float sizePt) {
     this.type = type;
-    this.labels = labels;
+    this.words = words;
     this.sizePt = sizePt;
     fields = new MarkedLines(type, sizePt);
   }
@@ -64,7 +65,8 @@ final class DayBox {
     fields.add(table, lines.subList(0, shown), width);
     if (shown < lines.size()) {
       Phrase more =
-          type.phrase(labels.of("more", lines.size() - shown), Style.BODY.at(sizePt).asBold());
+          type.phrase(
+              words.text("paper.more", lines.size() - shown), Style.BODY.at(sizePt).asBold());
       table.addCell(Cells.of(more));
     }
     // The last row takes up what is left of the box; it must not be a coloured one.

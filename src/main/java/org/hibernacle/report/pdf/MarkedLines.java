@@ -5,6 +5,7 @@ import com.lowagie.text.pdf.PdfPCell;
 import com.lowagie.text.pdf.PdfPTable;
 import java.util.List;
 import org.hibernacle.report.MonthPage;
+import org.hibernacle.report.Palette;
 
 /**
  * Lines of the calendar in coloured fields. Lines of one kind that follow each other share a field;
@@ -57,8 +58,7 @@ final class MarkedLines {
       PdfPTable row = new PdfPTable(new float[] {mark, text});
       row.addCell(field(i == 0 ? markOf(run.get(0)) : new Phrase(), run.get(0)));
       PdfPCell cell = Cells.padded(Cells.of(words(run.get(i))), ACROSS, DOWN);
-      cell.setBackgroundColor(Looks.of(run.get(0).role()).fill());
-      row.addCell(cell);
+      row.addCell(Cells.filled(cell, Palette.look(run.get(0).role())));
       table.addCell(Cells.of(row));
     }
   }
@@ -84,11 +84,11 @@ final class MarkedLines {
   private static PdfPCell field(Phrase words, MonthPage.Line line) {
     PdfPCell cell = Cells.padded(Cells.of(words), ACROSS, DOWN);
     cell.setPaddingLeft(ACROSS + BAR);
-    return Cells.dressed(cell, Looks.of(line.role()));
+    return Cells.dressed(cell, Palette.look(line.role()));
   }
 
   private Phrase markOf(MonthPage.Line line) {
-    return type.phrase(line.mark(), text().asBold().in(Looks.of(line.role()).text()));
+    return type.phrase(line.mark(), text().asBold().in(Palette.look(line.role()).ink()));
   }
 
   private Phrase words(MonthPage.Line line) {

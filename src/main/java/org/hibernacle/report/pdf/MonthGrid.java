@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.time.format.TextStyle;
 import java.util.Locale;
+import org.hibernacle.report.Palette;
 
 /** Draws a measured month. */
 final class MonthGrid {
@@ -45,7 +46,7 @@ final class MonthGrid {
         cell.setFixedHeight(height);
         cell.setBorder(ALL_SIDES);
         cell.setBorderWidth(0.6f);
-        cell.setBorderColor(Looks.RULE);
+        cell.setBorderColor(new Color(Palette.LINE));
         table.addCell(cell);
         date = date.plusDays(1);
       }

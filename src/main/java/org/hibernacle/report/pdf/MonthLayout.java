@@ -8,18 +8,31 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Function;
 import org.hibernacle.report.MonthPage;
+import org.hibernacle.report.Words;
 
 /**
- * The measures of one month's grid: the largest letters that let all lines fit, and the room of
- * each day. Weekdays and weeks with work get more room than those without.
+ * The measures of one month's grid: the largest letters that let all lines fit, with names of
+ * plants if these letters are still large, and the room of each day. Weekdays and weeks with work
+ * get more room than those without.
  */
 final class MonthLayout {
-  /** Readable from an arm's length down to the least we print, in points. */
+  /** From large down to the least we print, in points. */
   private static final float[] SIZES_PT = {14, 12.5f, 11, 10, 9};
 
-  private static final float IDLE_WIDTH = 60;
-  private static final float BUSY_WIDTH = 320;
+  /** Smaller letters are kept for months that do not fit otherwise, in points. */
+  private static final float SMALLEST_WITH_NAMES_PT = 10;
+
+  /** Read from an arm's length, in points. */
+  private static final float SMALLEST_ROOMY_PT = 11;
+
+  /** Of the grid's width. */
+  private static final float IDLE_SHARE = 1 / 16f;
+
+  /** Of the grid's width. */
+  private static final float BUSY_SHARE = 0.42f;
+
   private static final float IDLE_HEIGHT = 26;
   private static final int DAYS = 7;
 
@@ -29,6 +42,7 @@ final class MonthLayout {
   private final Map<LocalDate, List<MonthPage.Line>> lines = new TreeMap<>();
   private final Map<LocalDate, Integer> shown = new TreeMap<>();
   private final DayBox box;
+  private boolean withNames = true;
 
   /**
    * Measures that month.
@@ -40,21 +54,22 @@ final class MonthLayout {
       MonthPage month,
       DayOfWeek weekStart,
       Typefaces type,
-      Labels labels,
+      Words words,
       float width,
       float height) {
     first = month.month().atDay(1).with(TemporalAdjusters.previousOrSame(weekStart));
-    for (MonthPage.DayEntry entry : month.entries()) {
-      if (!entry.lines().isEmpty()) {
-        lines.put(entry.date(), entry.lines());
-      }
-    }
+    take(month, MonthPage.Line::text);
     columns = widths(width);
     int rows = 1 + week(month.month().atEndOfMonth());
-    DayBox tried = new DayBox(type, labels, SIZES_PT[0]);
+    DayBox tried = new DayBox(type, words, SIZES_PT[0]);
     float[] wanted = wanted(tried, rows);
     for (int i = 1; i < SIZES_PT.length && sum(wanted) > height; i++) {
-      tried = new DayBox(type, labels, SIZES_PT[i]);
+      if (withNames && SIZES_PT[i] < SMALLEST_WITH_NAMES_PT) {
+        withNames = false;
+        take(month, MonthPage.Line::brief);
+        i = 0;
+      }
+      tried = new DayBox(type, words, SIZES_PT[i]);
       wanted = wanted(tried, rows);
     }
     box = tried;
@@ -64,6 +79,23 @@ final class MonthLayout {
       shown.put(
           date, box.fitting(date.getDayOfMonth(), day.getValue(), inner(date), weeks[week(date)]));
     }
+  }
+
+  private void take(MonthPage month, Function<MonthPage.Line, String> text) {
+    for (MonthPage.DayEntry entry : month.entries()) {
+      if (!entry.lines().isEmpty()) {
+        lines.put(
+            entry.date(),
+            entry.lines().stream()
+                .map(line -> new MonthPage.Line(line.role(), line.mark(), text.apply(line)))
+                .toList());
+      }
+    }
+  }
+
+  /** Whether all lines stand in the grid, with names and in letters to be read on a wall. */
+  boolean isRoomy() {
+    return withNames && overfull().isEmpty() && sizePt() >= SMALLEST_ROOMY_PT;
   }
 
   private float[] widths(float width) {
@@ -78,7 +110,8 @@ final class MonthLayout {
       Arrays.fill(widths, width / DAYS);
       return widths;
     }
-    float wide = Math.min((width - (DAYS - count) * IDLE_WIDTH) / count, BUSY_WIDTH);
+    float spare = width * (1 - (DAYS - count) * IDLE_SHARE);
+    float wide = Math.min(spare / count, width * BUSY_SHARE);
     float narrow = (width - count * wide) / (DAYS - count);
     for (int i = 0; i < DAYS; i++) {
       widths[i] = busy[i] ? wide : narrow;

@@ -6,7 +6,9 @@ import com.lowagie.text.pdf.PdfPCell;
 import com.lowagie.text.pdf.PdfPTable;
 import com.lowagie.text.pdf.PdfPageEventHelper;
 import com.lowagie.text.pdf.PdfWriter;
+import org.hibernacle.report.Palette;
 import org.hibernacle.report.SeasonReport;
+import org.hibernacle.report.Words;
 
 /** What stands at the head and foot of each page. */
 final class PageFrame extends PdfPageEventHelper {
@@ -18,13 +20,13 @@ final class PageFrame extends PdfPageEventHelper {
 
   private final SeasonReport report;
   private final Typefaces type;
-  private final Labels labels;
+  private final Words words;
   private final int pages;
 
-  PageFrame(SeasonReport report, Typefaces type, Labels labels, int pages) {
+  PageFrame(SeasonReport report, Typefaces type, Words words, int pages) {
     this.report = report;
     this.type = type;
-    this.labels = labels;
+    this.words = words;
     this.pages = pages;
   }
 
@@ -70,12 +72,13 @@ final class PageFrame extends PdfPageEventHelper {
     table.setTotalWidth(width);
     table.addCell(line(report.pageFooter(), Style.FRAME, Rectangle.TOP));
     table.addCell(
-        Cells.right(line(labels.of("page", page, pages), Style.FRAME.asBold(), Rectangle.TOP)));
+        Cells.right(
+            line(words.text("paper.page", page, pages), Style.FRAME.asBold(), Rectangle.TOP)));
     return table;
   }
 
   private PdfPCell line(String words, Style style, int side) {
     return Cells.ruled(
-        Cells.padded(Cells.of(type.phrase(words, style)), 0, 3), side, 0.5f, Looks.RULE);
+        Cells.padded(Cells.of(type.phrase(words, style)), 0, 3), side, 0.5f, Palette.LINE);
   }
 }

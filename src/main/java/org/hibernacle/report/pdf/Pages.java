@@ -10,11 +10,12 @@ import com.lowagie.text.pdf.PdfPTable;
 import com.lowagie.text.pdf.PdfWriter;
 import java.io.OutputStream;
 import org.hibernacle.report.SeasonReport;
+import org.hibernacle.report.Words;
 
 /** The file being written: paper, flow from page to page, bookmarks. */
 final class Pages {
   /** Left and right of the words, in points. */
-  static final float SIDE = 40;
+  static final float SIDE = 36;
 
   private final Document document;
   private final PdfWriter writer;
@@ -28,10 +29,10 @@ final class Pages {
    *
    * @param pages printed as the number of pages
    */
-  Pages(SeasonReport report, Typefaces type, Labels labels, OutputStream out, int pages) {
+  Pages(SeasonReport report, Typefaces type, Words words, OutputStream out, int pages) {
     this.type = type;
     paper = report.letterPaper() ? PageSize.LETTER : PageSize.A4;
-    PageFrame frame = new PageFrame(report, type, labels, pages);
+    PageFrame frame = new PageFrame(report, type, words, pages);
     float narrow = paper.getWidth() - 2 * SIDE;
     document = new Document(paper, SIDE, SIDE, frame.topMargin(narrow), frame.bottomMargin(narrow));
     document.setGlyphSubstitutionEnabled(false);
@@ -52,6 +53,12 @@ final class Pages {
   /** Width of the words on landscape paper, in points. */
   float landscapeWidth() {
     return paper.getHeight() - 2 * SIDE;
+  }
+
+  /** Height for words on a whole page, in points. */
+  float height(boolean onLandscape) {
+    float paperHeight = onLandscape ? paper.getWidth() : paper.getHeight();
+    return paperHeight - document.topMargin() - document.bottomMargin();
   }
 
   float width() {

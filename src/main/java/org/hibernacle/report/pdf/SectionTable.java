@@ -4,51 +4,35 @@ import com.lowagie.text.Element;
 import com.lowagie.text.Rectangle;
 import com.lowagie.text.pdf.PdfPCell;
 import com.lowagie.text.pdf.PdfPTable;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.hibernacle.report.Cell;
+import org.hibernacle.report.Palette;
 import org.hibernacle.report.Section;
+import org.hibernacle.report.Section.Entry;
 import org.hibernacle.report.StyleRole;
+import org.hibernacle.report.pdf.CellBoxes.Weight;
 
 /**
- * Any section as a table: headings on each page, no row over the edge of a page. A section for
- * paper alone is to be handed out, so it has its pages to itself.
+ * Any section as a table: headings on each page, no row over the edge of a page. Rows that begin
+ * alike form a group. A section for paper alone is to be handed out, so it has its pages to itself.
  */
 final class SectionTable {
-  /** This column is long: it goes on a line of its own below the row. */
-  private static final String REASON_COLUMN = "why";
-
-  /** A longer word may be broken, in points. */
-  private static final float LONGEST_WORD = 170;
-
   private static final float GAP_ABOVE = 16;
   private static final float SHORT_TABLE = 220;
   private static final int FIRST_ROWS = 3;
+  private static final float BETWEEN_LINES = 1;
 
   private final Pages pages;
   private final Typefaces type;
   private final CellBoxes boxes;
   private final Section section;
-  private final List<Integer> columns;
-  private final List<Integer> reasons;
 
   SectionTable(Pages pages, Typefaces type, CellBoxes boxes, Section section) {
     this.pages = pages;
     this.type = type;
     this.boxes = boxes;
     this.section = section;
-    columns = printed(false);
-    reasons = printed(true);
-  }
-
-  private List<Integer> printed(boolean reason) {
-    return IntStream.range(0, section.columns().size())
-        .filter(i -> section.columns().get(i).media().contains(Section.Medium.PDF))
-        .filter(i -> section.columns().get(i).id().equals(REASON_COLUMN) == reason)
-        .boxed()
-        .toList();
   }
 
   /** Adds title, introduction and table; nothing for a section that says nothing. */
@@ -56,17 +40,17 @@ final class SectionTable {
     if (section.rows().isEmpty() && section.intro().isEmpty()) {
       return;
     }
-    ColumnWidths widths = measure();
-    boolean landscape = widths.leastTotal() > pages.portraitWidth();
-    float width = landscape ? pages.landscapeWidth() : pages.portraitWidth();
+    PaperColumns columns = new PaperColumns(section, type, boxes, pages);
+    float width = columns.landscape() ? pages.landscapeWidth() : pages.portraitWidth();
     PdfPTable head = head(width);
-    PdfPTable table = table(widths.share(width), width);
+    PdfPTable table = table(columns, width);
     boolean empty = section.rows().isEmpty();
     boolean handOut = section.media().equals(Set.of(Section.Medium.PDF));
     if (handOut) {
       pages.full();
     }
-    pages.room(landscape, GAP_ABOVE + head.getTotalHeight() + (empty ? 0 : unparted(table)));
+    float together = GAP_ABOVE + head.getTotalHeight() + (empty ? 0 : unparted(table));
+    pages.room(columns.landscape(), together);
     if (!pages.atTop()) {
       pages.addGap(GAP_ABOVE);
     }
@@ -105,80 +89,96 @@ final class SectionTable {
     return table;
   }
 
-  private PdfPTable table(float[] widths, float width) {
+  private PdfPTable table(PaperColumns columns, float width) {
     PdfPTable table = Cells.table(1);
     table.setTotalWidth(width);
-    table.addCell(Cells.of(headings(widths)));
+    table.addCell(Cells.of(headings(columns)));
     table.setHeaderRows(1);
-    for (Section.Row row : section.rows()) {
-      table.addCell(block(row, widths));
+    boolean grouped =
+        IntStream.range(1, section.rows().size()).anyMatch(row -> beginsLikeAbove(columns, row));
+    for (int i = 0; i < section.rows().size(); i++) {
+      boolean again = beginsLikeAbove(columns, i);
+      PdfPCell block = block(columns, section.rows().get(i), again);
+      boolean newGroup = grouped && !again;
+      Cells.ruled(
+          block, Rectangle.TOP, newGroup ? 0.9f : 0.4f, newGroup ? Palette.LINE : Palette.RULE);
+      table.addCell(block);
     }
     return table;
   }
 
-  private PdfPTable headings(float[] widths) {
-    PdfPTable table = new PdfPTable(widths);
-    for (int column : columns) {
+  private boolean beginsLikeAbove(PaperColumns columns, int row) {
+    int first = columns.side().get(0);
+    return row > 0
+        && boxes
+            .text(section.rows().get(row).cells().get(first))
+            .equals(boxes.text(section.rows().get(row - 1).cells().get(first)));
+  }
+
+  private PdfPTable headings(PaperColumns columns) {
+    PdfPTable table = new PdfPTable(columns.widths());
+    for (int column : columns.side()) {
+      String heading = columns.column(column).heading();
       PdfPCell cell =
           Cells.padded(
-              Cells.of(type.phrase(heading(column), Style.COLUMN_HEADING)),
+              Cells.of(type.phrase(heading, Style.COLUMN_HEADING)),
               CellBoxes.ACROSS,
               CellBoxes.DOWN);
-      if (isNumeric(column)) {
+      if (columns.isNumeric(column)) {
         CellBoxes.number(cell);
+      } else if (columns.column(column).entry().equals(Entry.TICK)) {
+        cell.setHorizontalAlignment(Element.ALIGN_CENTER);
       }
       cell.setVerticalAlignment(Element.ALIGN_BOTTOM);
-      table.addCell(Cells.ruled(cell, Rectangle.BOTTOM, 1.2f, Style.HEADING.color()));
+      table.addCell(Cells.ruled(cell, Rectangle.BOTTOM, 1.2f, Style.HEADING.ink()));
     }
     return table;
   }
 
-  /** A row and, below it, its reason; never parted. */
-  private PdfPCell block(Section.Row row, float[] widths) {
-    PdfPTable table = new PdfPTable(widths);
-    for (int i = 0; i < widths.length; i++) {
-      table.addCell(boxes.box(row.cells().get(columns.get(i)), i == 0, widths[i]));
+  /** A row and the lines below it; never parted. */
+  private PdfPCell block(PaperColumns columns, Section.Row row, boolean again) {
+    PdfPTable table = new PdfPTable(columns.widths());
+    int place = 0;
+    while (place < columns.side().size()) {
+      int index = columns.side().get(place);
+      Weight weight = again && place == 0 ? Weight.AGAIN : columns.weight(place);
+      PdfPCell cell = boxes.box(columns.column(index), row.cells().get(index), weight);
+      int taken = taken(columns, row, place);
+      cell.setColspan(taken);
+      table.addCell(cell);
+      place += taken;
     }
-    for (int reason : reasons) {
-      PdfPCell cell = Cells.of(type.phrase(boxes.text(row.cells().get(reason)), Style.SUBTLE));
-      Cells.padded(cell, CellBoxes.ACROSS, 0).setPaddingBottom(CellBoxes.DOWN + 2);
-      cell.setColspan(widths.length);
+    for (String line : columns.below(row)) {
+      PdfPCell cell = Cells.padded(Cells.of(type.phrase(line, Style.SUBTLE)), CellBoxes.ACROSS, 0);
+      cell.setPaddingBottom(BETWEEN_LINES);
+      cell.setLeading(0, 1.15f);
+      cell.setColspan(columns.side().size());
       table.addCell(cell);
     }
     PdfPCell block = Cells.of(table);
+    block.setPaddingBottom(columns.below(row).isEmpty() ? 0 : BETWEEN_LINES);
     if (row.role() == StyleRole.DANGER || row.role() == StyleRole.CAUTION) {
-      Cells.dressed(block, Looks.of(row.role()));
+      Cells.dressed(block, Palette.look(row.role()));
     }
-    return Cells.ruled(block, Rectangle.BOTTOM, 0.5f, Looks.HAIRLINE);
+    return block;
   }
 
-  private ColumnWidths measure() {
-    List<Float> least = new ArrayList<>();
-    List<Float> best = new ArrayList<>();
-    for (int i = 0; i < columns.size(); i++) {
-      int column = columns.get(i);
-      float word = boxes.widestWord(heading(column), Style.COLUMN_HEADING) + 2 * CellBoxes.ACROSS;
-      float line = type.width(heading(column), Style.COLUMN_HEADING) + CellBoxes.ACROSS;
-      line += isNumeric(column) ? CellBoxes.AFTER_NUMBER : CellBoxes.ACROSS;
-      for (Section.Row row : section.rows()) {
-        Cell cell = row.cells().get(column);
-        if (!(cell instanceof Cell.Gap)) {
-          word = Math.max(word, boxes.narrowest(cell, i == 0));
-          line = Math.max(line, boxes.oneLine(cell, i == 0));
-        }
+  /** How many columns a cell takes: words too long for their own run on over empty ones. */
+  private int taken(PaperColumns columns, Section.Row row, int place) {
+    Cell cell = row.cells().get(columns.side().get(place));
+    int taken = 1;
+    if (cell instanceof Cell.Text
+        && boxes.oneLine(cell, columns.weight(place)) > columns.widths()[place]) {
+      while (place + taken < columns.side().size()
+          && isFree(columns, row, columns.side().get(place + taken))) {
+        taken++;
       }
-      // One point to spare against rounding.
-      least.add(Math.min(word, LONGEST_WORD) + 1);
-      best.add(Math.max(line, word) + 1);
     }
-    return new ColumnWidths(least, best);
+    return taken;
   }
 
-  private String heading(int column) {
-    return section.columns().get(column).heading();
-  }
-
-  private boolean isNumeric(int column) {
-    return section.rows().stream().anyMatch(r -> r.cells().get(column) instanceof Cell.Quantity);
+  private static boolean isFree(PaperColumns columns, Section.Row row, int index) {
+    return row.cells().get(index) instanceof Cell.Gap
+        && columns.column(index).entry().kind() == Entry.Kind.NONE;
   }
 }

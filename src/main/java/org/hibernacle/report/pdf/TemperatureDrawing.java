@@ -9,31 +9,31 @@ import com.lowagie.text.pdf.PdfPTable;
 import com.lowagie.text.pdf.PdfTemplate;
 import com.lowagie.text.pdf.PdfWriter;
 import java.awt.Color;
-import java.text.NumberFormat;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import org.hibernacle.report.Display;
+import org.hibernacle.report.Palette;
 import org.hibernacle.report.TemperatureChart;
+import org.hibernacle.report.Words;
 
 /** The temperature lines as a drawing. Dashes tell the lines apart without colour. */
 final class TemperatureDrawing {
-  private static final float[][] DASHES = {{}, {6, 2.5f}, {1.5f, 2}, {9, 2.5f, 1.5f, 2.5f}};
-  private static final Color[] COLORS = {
-    new Color(0x1B2420), new Color(0x8A4B08), new Color(0x2B5084), new Color(0x2E6B2F)
-  };
   private static final Style TICK = Style.SUBTLE;
   private static final float LABEL_DROP = 3;
 
   private final TemperatureChart chart;
   private final Typefaces type;
   private final Locale language;
+  private final Display display;
   private final TemperatureScale scale;
 
-  TemperatureDrawing(TemperatureChart chart, Typefaces type, Locale language) {
+  TemperatureDrawing(TemperatureChart chart, Typefaces type, Words words) {
     this.chart = chart;
     this.type = type;
-    this.language = language;
+    this.language = words.locale();
+    this.display = new Display(words);
     scale = TemperatureScale.over(chart.lines());
   }
 
@@ -80,7 +80,7 @@ final class TemperatureDrawing {
     for (double tick : scale.ticks()) {
       float y = plot.y(scale.share(tick));
       canvas.setLineWidth(tick == 0 ? 0.9f : 0.4f);
-      canvas.setColorStroke(tick == 0 ? Looks.RULE : Looks.HAIRLINE);
+      canvas.setColorStroke(new Color(tick == 0 ? Palette.LINE : Palette.RULE));
       canvas.moveTo(plot.left(), y);
       canvas.lineTo(plot.left() + plot.width(), y);
       canvas.stroke();
@@ -102,7 +102,7 @@ final class TemperatureDrawing {
       float x1 = plot.x(Math.min(to, days.size() - 1), days.size());
       if (from > 0) {
         canvas.setLineWidth(0.4f);
-        canvas.setColorStroke(Looks.HAIRLINE);
+        canvas.setColorStroke(new Color(Palette.RULE));
         canvas.moveTo(x0, plot.bottom() - 4);
         canvas.lineTo(x0, plot.bottom() + plot.height());
         canvas.stroke();
@@ -162,11 +162,23 @@ final class TemperatureDrawing {
   }
 
   private static void dress(PdfContentByte canvas, int line) {
+    Palette.Stroke stroke = Palette.stroke(line);
     canvas.setLineJoin(PdfContentByte.LINE_JOIN_ROUND);
     canvas.setLineWidth(1.2f);
-    canvas.setColorStroke(COLORS[line % COLORS.length]);
-    float[] dash = DASHES[line % DASHES.length];
-    canvas.setLineDash(dash, 0);
+    canvas.setColorStroke(new Color(stroke.colour()));
+    canvas.setLineDash(lengths(stroke.dash()), 0);
+  }
+
+  /** On and off, in points. */
+  private static float[] lengths(Palette.Dash dash) {
+    return switch (dash) {
+      case SOLID -> new float[] {};
+      case DASHED -> new float[] {4, 2.5f};
+      case DOTTED -> new float[] {1.2f, 1.8f};
+      case DASH_DOT -> new float[] {5, 2, 1.2f, 2};
+      case LONG_DASHED -> new float[] {9, 3};
+      case LONG_DASH_DOT -> new float[] {9, 2.5f, 1.5f, 2.5f};
+    };
   }
 
   private void write(PdfTemplate canvas, int align, String words, float x, float y) {
@@ -186,7 +198,7 @@ final class TemperatureDrawing {
   }
 
   private String number(double tick) {
-    return NumberFormat.getIntegerInstance(language).format(tick);
+    return display.number(tick, 0);
   }
 
   /** Where the lines go within the drawing, in points. */

@@ -1,8 +1,11 @@
 package org.hibernacle.report.pdf;
 
+import com.lowagie.text.Chunk;
 import com.lowagie.text.Font;
 import com.lowagie.text.Phrase;
+import com.lowagie.text.SplitCharacter;
 import com.lowagie.text.pdf.BaseFont;
+import java.awt.Color;
 import java.io.IOException;
 import java.io.InputStream;
 import java.security.SecureRandom;
@@ -20,6 +23,8 @@ import java.util.TreeSet;
 final class Typefaces {
   /** U+FFFD, what Unicode offers for a character that can not be shown. */
   private static final int REPLACEMENT = 0xFFFD;
+
+  private static final SplitCharacter LINE_ENDS = new LineEnds();
 
   private final BaseFont regular;
   private final BaseFont bold;
@@ -50,11 +55,13 @@ final class Typefaces {
 
   /** Words ready to be set. */
   Phrase phrase(String words, Style style) {
-    return new Phrase(printable(words, style), font(style));
+    Chunk chunk = new Chunk(printable(words, style), font(style));
+    chunk.setSplitCharacter(LINE_ENDS);
+    return new Phrase(chunk);
   }
 
   Font font(Style style) {
-    return new Font(face(style), style.sizePt(), Font.NORMAL, style.color());
+    return new Font(face(style), style.sizePt(), Font.NORMAL, new Color(style.ink()));
   }
 
   /** Width of the words on one line, in points. */

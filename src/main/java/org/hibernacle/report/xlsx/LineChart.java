@@ -84,7 +84,9 @@ final class LineChart {
     degrees.setTitle(chart.axis());
     degrees.setNumberFormat("0");
     degrees.setCrosses(AxisCrosses.MIN);
-    degrees.getOrAddMajorGridProperties().setLineProperties(line(Palette.RULE, 0.5, false));
+    degrees
+        .getOrAddMajorGridProperties()
+        .setLineProperties(line(Palette.RULE, 0.5, PresetLineDash.SOLID));
     bounds(degrees);
     XDDFLineChartData data = (XDDFLineChartData) drawing.createData(ChartTypes.LINE, days, degrees);
     data.setVaryColors(false);
@@ -107,7 +109,7 @@ final class LineChart {
     series.setTitle(name, new CellReference(sheet.getSheetName(), 0, column, true, true));
     series.setSmooth(false);
     series.setMarkerStyle(MarkerStyle.NONE);
-    series.setLineProperties(line(stroke.colour(), 1.75, stroke.dashed()));
+    series.setLineProperties(line(stroke.colour(), 1.75, preset(stroke.dash())));
   }
 
   private XDDFNumericalDataSource<Double> range(int column) {
@@ -126,14 +128,23 @@ final class LineChart {
     axis.setMajorUnit(STEP);
   }
 
-  private static XDDFLineProperties line(int rgb, double widthPt, boolean dashed) {
+  private static PresetLineDash preset(Palette.Dash dash) {
+    return switch (dash) {
+      case SOLID -> PresetLineDash.SOLID;
+      case DASHED -> PresetLineDash.SYSTEM_DASH;
+      case DOTTED -> PresetLineDash.SYSTEM_DOT;
+      case DASH_DOT -> PresetLineDash.DASH_DOT;
+      case LONG_DASHED -> PresetLineDash.LARGE_DASH;
+      case LONG_DASH_DOT -> PresetLineDash.LARGE_DASH_DOT;
+    };
+  }
+
+  private static XDDFLineProperties line(int rgb, double widthPt, PresetLineDash dash) {
     byte[] bytes = {(byte) (rgb >> 16), (byte) (rgb >> 8), (byte) rgb};
     XDDFLineProperties line =
         new XDDFLineProperties(new XDDFSolidFillProperties(XDDFColor.from(bytes)));
     line.setWidth(widthPt);
-    if (dashed) {
-      line.setPresetDash(new XDDFPresetLineDash(PresetLineDash.DASH));
-    }
+    line.setPresetDash(new XDDFPresetLineDash(dash));
     return line;
   }
 }

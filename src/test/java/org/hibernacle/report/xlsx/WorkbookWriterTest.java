@@ -273,7 +273,7 @@ class WorkbookWriterTest {
     Section section = REPORT.section("notes");
     Section.Row row = section.rows().get(0);
     List<Cell> cells =
-        List.of(row.cells().get(0), row.cells().get(1), new Cell.Text(tooLong), new Cell.Gap(""));
+        List.of(row.cells().get(0), row.cells().get(1), new Cell.Text(tooLong), new Cell.Gap());
     Section longer =
         new Section(
             section.id(),

@@ -5,11 +5,13 @@ import com.lowagie.text.pdf.PdfPCell;
 import com.lowagie.text.pdf.PdfPTable;
 import java.util.List;
 import org.hibernacle.report.MonthPage;
+import org.hibernacle.report.Palette;
 import org.hibernacle.report.SeasonReport;
 import org.hibernacle.report.StyleRole;
+import org.hibernacle.report.Words;
 
 /** The first page: what the season asks for, in short. */
-final class Overview {
+final class FrontPage {
   private static final float GAP = 14;
   private static final float LOWEST_CHART = 150;
   private static final float TALLEST_CHART = 280;
@@ -19,16 +21,16 @@ final class Overview {
 
   private final Pages pages;
   private final Typefaces type;
-  private final Labels labels;
+  private final Words words;
 
-  Overview(Pages pages, Typefaces type, Labels labels) {
+  FrontPage(Pages pages, Typefaces type, Words words) {
     this.pages = pages;
     this.type = type;
-    this.labels = labels;
+    this.words = words;
   }
 
   void add(SeasonReport report) {
-    pages.bookmark(pages.root(), labels.of("overview"));
+    pages.bookmark(pages.root(), words.text("paper.overview"));
     pages.add(title(report));
     pages.add(facts(report.overview()));
     if (TemperatureDrawing.worthDrawing(report.chart())) {
@@ -36,7 +38,7 @@ final class Overview {
       float legend = legend(report.legend()).getTotalHeight() + GAP;
       float height = pages.spaceLeft() - legend - AROUND_CHART;
       pages.add(
-          new TemperatureDrawing(report.chart(), type, report.language())
+          new TemperatureDrawing(report.chart(), type, words)
               .table(
                   pages.writer(),
                   pages.width(),
@@ -52,7 +54,7 @@ final class Overview {
   private PdfPTable title(SeasonReport report) {
     PdfPTable table = Cells.table(1);
     PdfPCell title = Cells.padded(Cells.of(type.phrase(report.title(), Style.TITLE)), 0, 10);
-    table.addCell(Cells.ruled(title, Rectangle.TOP, 4, Looks.of(StyleRole.TITLE).text()));
+    table.addCell(Cells.ruled(title, Rectangle.TOP, 4, Style.TITLE.ink()));
     PdfPCell subtitle = Cells.of(type.phrase(report.subtitle(), Style.SUBTITLE));
     subtitle.setPaddingBottom(14);
     table.addCell(subtitle);
@@ -63,7 +65,7 @@ final class Overview {
     PdfPTable table = Cells.table(3, 7);
     table.setSplitRows(false);
     for (SeasonReport.Fact fact : facts) {
-      Look look = Looks.of(fact.role());
+      Palette.Look look = Palette.look(fact.role());
       boolean plain = fact.role() == StyleRole.PLAIN;
       PdfPCell label =
           Cells.padded(Cells.of(type.phrase(fact.label(), Style.SUBTLE.at(10))), 6, 3.5f);
@@ -72,14 +74,14 @@ final class Overview {
               Cells.of(
                   type.phrase(
                       fact.text(),
-                      plain ? Style.BODY.at(10) : Style.BODY.at(10).asBold().in(look.text()))),
+                      plain ? Style.BODY.at(10) : Style.BODY.at(10).asBold().in(look.ink()))),
               6,
               3.5f);
       if (!plain) {
-        text.setBackgroundColor(look.fill());
+        Cells.filled(text, look);
       }
-      table.addCell(Cells.ruled(label, Rectangle.BOTTOM, 0.5f, Looks.HAIRLINE));
-      table.addCell(Cells.ruled(text, Rectangle.BOTTOM, 0.5f, Looks.HAIRLINE));
+      table.addCell(Cells.ruled(label, Rectangle.BOTTOM, 0.5f, Palette.RULE));
+      table.addCell(Cells.ruled(text, Rectangle.BOTTOM, 0.5f, Palette.RULE));
     }
     return table;
   }
@@ -89,16 +91,17 @@ final class Overview {
     table.setTotalWidth(pages.width());
     table.setSplitRows(false);
     PdfPCell heading =
-        Cells.padded(Cells.of(type.phrase(labels.of("marks"), Style.COLUMN_HEADING.at(11))), 0, 4);
+        Cells.padded(
+            Cells.of(type.phrase(words.text("paper.marks"), Style.COLUMN_HEADING.at(11))), 0, 4);
     heading.setColspan(2);
     table.addCell(heading);
     table.setHeaderRows(1);
     for (MonthPage.Line mark : marks) {
-      Look look = Looks.of(mark.role());
+      Palette.Look look = Palette.look(mark.role());
       table.addCell(
           Cells.dressed(
               Cells.padded(
-                  Cells.of(type.phrase(mark.mark(), Style.STRONG.at(10).in(look.text()))), 6, 3),
+                  Cells.of(type.phrase(mark.mark(), Style.STRONG.at(10).in(look.ink()))), 6, 3),
               look));
       table.addCell(Cells.padded(Cells.of(type.phrase(mark.text(), Style.BODY.at(10))), 6, 3));
       PdfPCell gap = Cells.gap(2);

@@ -1,0 +1,84 @@
+package org.hibernacle.report;
+
+import java.util.Optional;
+import java.util.Set;
+import org.hibernacle.model.Plant;
+import org.hibernacle.planning.Rule;
+import org.hibernacle.planning.Violation;
+
+/**
+ * Puts broken rules into words, one after the other for one plant: what was said before is not said
+ * again.
+ */
+final class Clause {
+  /** Rules that keep the safety margin. */
+  private static final Set<Rule> WITH_MARGIN = Set.of(Rule.ROOT_BALL, Rule.SHOOTS);
+
+  private final Material m;
+  private final Plant plant;
+  private final double marginK;
+  private Optional<Violation> before = Optional.empty();
+  private boolean marginTold;
+
+  Clause(Material material, Plant plant) {
+    this.m = material;
+    this.plant = plant;
+    this.marginK = m.plan().inventory().settings().safetyMarginK();
+  }
+
+  /** What would have happened, without full stop. */
+  String of(Violation v) {
+    String clause =
+        m.words()
+            .text(
+                key(v),
+                v.place(),
+                found(v),
+                m.display().pastDay(v.day()),
+                m.measures().temperature(v.limitC()),
+                m.limitWord(plant));
+    before = Optional.of(v);
+    if (marginTold || !WITH_MARGIN.contains(v.rule())) {
+      return clause;
+    }
+    marginTold = true;
+    return m.words().text("phrase.with-margin", clause, m.measures().difference(marginK));
+  }
+
+  private String key(Violation v) {
+    String key = "phrase." + v.rule().name();
+    if (v.rule() == Rule.BALL_FROZEN) {
+      boolean onlyBegun = m.measures().shown(v.foundC()) >= m.measures().shown(0);
+      return key + (onlyBegun ? ".begun" : ".cold") + (plant.frostProofPot() ? ".roots" : ".pot");
+    }
+    boolean again =
+        before.filter(b -> b.rule() == v.rule() && b.place().equals(v.place())).isPresent();
+    return again && m.words().has(key + ".again") ? key + ".again" : key;
+  }
+
+  /**
+   * The temperature found. Where its rounded digits would seem to keep the rule, the bound is named
+   * and on which side of it the night was.
+   */
+  private String found(Violation v) {
+    double foundShown = m.measures().shown(v.foundC());
+    double bound = bound(v);
+    if (v.rule() == Rule.TOO_WARM_AT_REST && foundShown <= bound) {
+      return m.words().text("found.just-above", m.measures().degreesShown(bound));
+    } else if (v.rule() != Rule.TOO_WARM_AT_REST && foundShown >= bound) {
+      return m.words().text("found.just-below", m.measures().degreesShown(bound));
+    }
+    return m.measures().temperature(v.foundC());
+  }
+
+  /** What the rule asks for, from the digits that are printed. */
+  private double bound(Violation v) {
+    double limit = m.measures().shown(v.limitC());
+    if (!WITH_MARGIN.contains(v.rule())) {
+      return limit;
+    }
+    double kept = limit + m.measures().shownDifference(marginK);
+    boolean plateau = v.rule() == Rule.ROOT_BALL && v.limitC() <= Rule.PLATEAU_SUFFICES_C;
+    return plateau ? Math.min(kept, m.measures().shown(0)) : kept;
+  }
+}
