@@ -170,7 +170,7 @@ class StaySearchTest {
     boolean good = path[path.length - 1] == HOME && moves.size() <= StaySearch.MOST_MOVES;
     for (int i = 0; i < moves.size(); i++) {
       int night = moves.get(i);
-      good &= i == 0 || night - moves.get(i - 1) >= .LEAST_STAY_NIGHTS;
+      good &= i == 0 || night - moves.get(i - 1) >= Stay.LEAST_NIGHTS;
       good &= rule.allows(night, path[night - 1], path[night]) && admissible[path[night]];
     }
     return good;
