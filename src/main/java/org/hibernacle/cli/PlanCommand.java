@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
@@ -123,7 +124,7 @@ final class PlanCommand implements Callable<Integer> {
       return ExitCode.BAD_INPUT;
     }
     if (!quiet) {
-      ProblemPrinter.print(problems, err());
+      ProblemPrinter.printBriefly(problems, err());
     }
     Optional<SheetTable> log = carried(earlierLog, inventory.get());
     if (log.isPresent() && !new EarlierLog(log.get()).isOf(plan.get().season())) {
@@ -213,7 +214,7 @@ final class PlanCommand implements Callable<Integer> {
   }
 
   private static String logSheet() {
-    return Words.of(java.util.Locale.ENGLISH).text("section.log");
+    return Words.of(Locale.ENGLISH).text("section.log");
   }
 
   private List<String> options(SeasonPlan plan) {

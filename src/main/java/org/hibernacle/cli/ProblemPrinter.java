@@ -1,6 +1,7 @@
 package org.hibernacle.cli;
 
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.Locale;
 import org.hibernacle.input.Problems;
 import org.hibernacle.model.Diagnostic;
@@ -9,8 +10,26 @@ import org.hibernacle.model.Diagnostic;
 final class ProblemPrinter {
   private ProblemPrinter() {}
 
+  /** Prints all of them. */
   static void print(Problems problems, PrintWriter err) {
-    for (Diagnostic problem : problems.sorted()) {
+    print(problems, problems.sorted(), err);
+  }
+
+  /** Prints what needs a look, and counts the notes, which stand in the output too. */
+  static void printBriefly(Problems problems, PrintWriter err) {
+    List<Diagnostic> all = problems.sorted();
+    List<Diagnostic> notable =
+        all.stream().filter(d -> d.severity() != Diagnostic.Severity.NOTE).toList();
+    print(problems, notable, err);
+    int notes = all.size() - notable.size();
+    if (notes > 0) {
+      err.println(notes + " notes on defaults and on what was recognised stand in the output.");
+      err.flush();
+    }
+  }
+
+  private static void print(Problems problems, List<Diagnostic> shown, PrintWriter err) {
+    for (Diagnostic problem : shown) {
       err.println(problem.severity().name().toLowerCase(Locale.ROOT) + ": " + problem);
     }
     if (problems.dropped() > 0) {
