@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.hibernacle.input.EarlierPlan;
 import org.hibernacle.input.InventoryWorkbook;
 import org.hibernacle.input.Problems;
@@ -124,7 +125,8 @@ final class PlanCommand implements Callable<Integer> {
       return ExitCode.BAD_INPUT;
     }
     if (!quiet) {
-      ProblemPrinter.printBriefly(problems, err());
+      ProblemPrinter.printBriefly(
+          Stream.concat(problems.sorted().stream(), plan.get().notes().stream()).toList(), err());
     }
     Optional<SheetTable> log = carried(earlierLog, inventory.get());
     if (log.isPresent() && !new EarlierLog(log.get()).isOf(plan.get().season())) {

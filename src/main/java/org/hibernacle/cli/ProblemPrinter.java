@@ -12,29 +12,28 @@ final class ProblemPrinter {
 
   /** Prints all of them. */
   static void print(Problems problems, PrintWriter err) {
-    print(problems, problems.sorted(), err);
-  }
-
-  /** Prints what needs a look, and counts the notes, which stand in the output too. */
-  static void printBriefly(Problems problems, PrintWriter err) {
-    List<Diagnostic> all = problems.sorted();
-    List<Diagnostic> notable =
-        all.stream().filter(d -> d.severity() != Diagnostic.Severity.NOTE).toList();
-    print(problems, notable, err);
-    int notes = all.size() - notable.size();
-    if (notes > 0) {
-      err.println(notes + " notes on defaults and on what was recognised stand in the output.");
-      err.flush();
-    }
-  }
-
-  private static void print(Problems problems, List<Diagnostic> shown, PrintWriter err) {
-    for (Diagnostic problem : shown) {
-      err.println(problem.severity().name().toLowerCase(Locale.ROOT) + ": " + problem);
-    }
+    lines(problems.sorted(), err);
     if (problems.dropped() > 0) {
       err.println("and " + problems.dropped() + " more");
     }
     err.flush();
+  }
+
+  /** Prints what needs a look, and counts the notes, which stand in the output too. */
+  static void printBriefly(List<Diagnostic> problems, PrintWriter err) {
+    List<Diagnostic> notable =
+        problems.stream().filter(d -> d.severity() != Diagnostic.Severity.NOTE).toList();
+    lines(notable, err);
+    int notes = problems.size() - notable.size();
+    if (notes > 0) {
+      err.println(notes + " notes on defaults and on what was recognised stand in the output.");
+    }
+    err.flush();
+  }
+
+  private static void lines(List<Diagnostic> problems, PrintWriter err) {
+    for (Diagnostic problem : problems) {
+      err.println(problem.severity().name().toLowerCase(Locale.ROOT) + ": " + problem);
+    }
   }
 }
