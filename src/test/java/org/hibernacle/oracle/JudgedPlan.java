@@ -8,12 +8,14 @@ import java.util.Map;
 import java.util.OptionalInt;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiFunction;
+import java.util.stream.IntStream;
 import org.hibernacle.input.InventoryWorkbook;
 import org.hibernacle.input.Problems;
 import org.hibernacle.input.SpeciesCatalogue;
 import org.hibernacle.input.TemperatureCsv;
 import org.hibernacle.model.Inventory;
 import org.hibernacle.model.Place;
+import org.hibernacle.model.Plant;
 import org.hibernacle.model.Season;
 import org.hibernacle.model.TemperatureSeries;
 import org.hibernacle.planning.CityGarden;
@@ -31,18 +33,20 @@ import org.hibernacle.planning.Stay;
  */
 public record JudgedPlan(SeasonPlan plan, Oracle oracle) {
   private static final Map<City, JudgedPlan> OF_CITIES = new ConcurrentHashMap<>();
+  private static final Map<City, JudgedPlan> OF_POOR_GARDENS = new ConcurrentHashMap<>();
 
   /** The plan of that city's garden, made once. */
   public static JudgedPlan of(City city) {
     return OF_CITIES.computeIfAbsent(city, c -> judged(CityGarden.plan(c), CityGarden.weather(c)));
   }
 
-  /** The plan for those who have hardly anywhere to go. */
+  /** The plan for those who have hardly anywhere to go, made once. */
   static JudgedPlan ofPoorGarden(City city) {
-    return planned(CityGarden.poorInventory(city), CityGarden.weather(city));
+    return OF_POOR_GARDENS.computeIfAbsent(
+        city, c -> planned(CityGarden.poorInventory(c), CityGarden.weather(c)));
   }
 
-  /** The plan of the demo's garden. */
+  /** The plan of every fourth plant of the demo's garden: it has ten winters, and time is short. */
   static JudgedPlan ofTheDemo() {
     Path folder = Path.of("demo-data");
     Problems problems = new Problems();
@@ -54,7 +58,13 @@ public record JudgedPlan(SeasonPlan plan, Oracle oracle) {
         TemperatureCsv.read(
                 List.of(folder.resolve("temperatures.csv")), TemperatureCsv.Options.NONE, problems)
             .orElseThrow();
-    return planned(inventory, weather);
+    List<Plant> some =
+        IntStream.range(0, inventory.plants().size())
+            .filter(i -> i % 4 == 0)
+            .mapToObj(inventory.plants()::get)
+            .toList();
+    return planned(
+        new Inventory(some, inventory.places(), inventory.settings(), inventory.sheets()), weather);
   }
 
   private static JudgedPlan planned(Inventory inventory, TemperatureSeries weather) {

@@ -54,4 +54,9 @@ public final class Oracle {
   List<Finding> broken(Plant plant, Season winter, List<Night> nights) {
     return HardRules.broken(plant, winter, marginK, nights);
   }
+
+  /** The same with so many kelvins more of safety margin. */
+  List<Finding> brokenWithMore(double extraK, Plant plant, Season winter, List<Night> nights) {
+    return HardRules.broken(plant, winter, marginK + extraK, nights);
+  }
 }

@@ -104,6 +104,15 @@ class RealCityTest {
     assertMidOctoberFrostMovesNoHardyConifer(city, 0);
   }
 
+  /**
+   * The same where the station reads -3 °C, so that the bench has -4.5: common practice, no source.
+   */
+  @ParameterizedTest
+  @EnumSource
+  void twoFrostyNightsAtTheStationInMidOctoberMoveNoHardyConifer(City city) {
+    assertMidOctoberFrostMovesNoHardyConifer(city, 1.5);
+  }
+
   private static void assertMidOctoberFrostMovesNoHardyConifer(City city, double siteColderByK) {
     TemperatureSeries frosty =
         CityGarden.withMinima(
