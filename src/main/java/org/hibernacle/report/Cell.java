@@ -14,10 +14,16 @@ public sealed interface Cell {
    * @param value in {@code unit}, unrounded
    * @param unit printed after the number; empty where the heading names it
    * @param decimals shown, 0..3
+   * @param role its look
    */
-  record Quantity(double value, String unit, int decimals) implements Cell {
+  record Quantity(double value, String unit, int decimals, StyleRole role) implements Cell {
     public Quantity {
       value = Display.withoutNegativeZero(value, decimals);
+    }
+
+    /** A number of plain look. */
+    public Quantity(double value, String unit, int decimals) {
+      this(value, unit, decimals, StyleRole.PLAIN);
     }
   }
 

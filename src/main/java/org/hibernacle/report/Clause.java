@@ -18,6 +18,7 @@ final class Clause {
   private final Plant plant;
   private final double marginK;
   private Optional<Violation> before = Optional.empty();
+  private boolean limitTold;
   private boolean marginTold;
 
   Clause(Material material, Plant plant) {
@@ -36,7 +37,8 @@ final class Clause {
                 found(v),
                 m.display().pastDay(v.day()),
                 m.measures().temperature(v.limitC()),
-                m.limitWord(plant));
+                limitTold ? m.words().text("limit.plain") : m.limitWord(plant));
+    limitTold |= v.rule() == Rule.ROOT_BALL;
     before = Optional.of(v);
     if (marginTold || !WITH_MARGIN.contains(v.rule())) {
       return clause;

@@ -120,7 +120,11 @@ public final class Measures {
   }
 
   Cell areaCell(double m2) {
-    return cell(squareFeet(m2), "", 1);
+    return areaCell(m2, StyleRole.PLAIN);
+  }
+
+  Cell areaCell(double m2, StyleRole role) {
+    return new Cell.Quantity(squareFeet(m2), "", 1, role);
   }
 
   /** A plain count. */

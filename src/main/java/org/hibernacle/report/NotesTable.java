@@ -20,7 +20,7 @@ final class NotesTable {
             .intro(m.words().text("intro.notes"))
             .column("note-kind", 14)
             .column("note", 76)
-            .column("where", 32)
+            .column("where", 40)
             .column("consequence", 40);
   }
 

@@ -20,10 +20,10 @@ final class PlaceTables {
             .intro(m.words().text("intro.places"))
             .column("place", 18)
             .column("place-kind", 18)
-            .column("room", 10, m.measures().squareMetres())
-            .column("used", 10, m.measures().squareMetres())
-            .formula("room-left", 10, "{room}-{used}", m.measures().squareMetres())
-            .column("pots", 9)
+            .column("room", 11, m.measures().squareMetres())
+            .column("used", 12, m.measures().squareMetres())
+            .formula("room-left", 12, "{room}-{used}", m.measures().squareMetres())
+            .column("pots", 10)
             .column("overfull", 14)
             .column("coldest", 12, m.measures().degrees())
             .column("coldest-day", 14)
@@ -57,7 +57,7 @@ final class PlaceTables {
     return new Cell.Gap();
   }
 
-  /** One row a week, one column a place: floor in use. */
+  /** One row a week, one column a place: floor in use, marked where it is more than there is. */
   static Section occupancy(Material m) {
     Table table =
         new Table(m.words(), "occupancy", Table.WORKBOOK_ONLY)
@@ -66,10 +66,7 @@ final class PlaceTables {
     SortedSet<LocalDate> starts = new TreeSet<>();
     int number = 0;
     for (PlaceForecast forecast : m.plan().places()) {
-      String heading =
-          m.words()
-              .text("column.used-by-place", forecast.place().name(), m.measures().squareMetres());
-      table.named("place-" + ++number, heading, 14, Section.Entry.NONE);
+      table.named("place-" + ++number, usedHeading(m, forecast), 16, Section.Entry.NONE);
       forecast.weeks().forEach(week -> starts.add(week.start()));
     }
     for (LocalDate start : starts) {
@@ -81,11 +78,25 @@ final class PlaceTables {
     return table.build();
   }
 
+  private static String usedHeading(Material m, PlaceForecast forecast) {
+    String name = forecast.place().name();
+    OptionalDouble roomM2 = forecast.place().floorM2();
+    return roomM2.isPresent()
+        ? m.words().text("column.used-of", name, m.measures().area(roomM2.getAsDouble()))
+        : m.words().text("column.used-by-place", name, m.measures().squareMetres());
+  }
+
+  /** Blank while the place is empty. */
   private static Cell used(Material m, PlaceForecast forecast, LocalDate start) {
-    return forecast.weeks().stream()
-        .filter(week -> week.start().equals(start))
-        .findFirst()
-        .map(week -> m.measures().areaCell(week.usedM2()))
-        .orElse(new Cell.Gap());
+    double usedM2 =
+        forecast.weeks().stream()
+            .filter(week -> week.start().equals(start))
+            .mapToDouble(Week::usedM2)
+            .sum();
+    if (usedM2 == 0) {
+      return new Cell.Gap();
+    }
+    boolean over = usedM2 > forecast.place().floorM2().orElse(Double.MAX_VALUE) + 1e-9;
+    return m.measures().areaCell(usedM2, over ? StyleRole.DANGER : StyleRole.PLAIN);
   }
 }

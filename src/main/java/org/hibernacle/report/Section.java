@@ -2,9 +2,10 @@ package org.hibernacle.report;
 
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
- * A table with its words. Both writers draw any section.
+ * A table with its words. Both writers draw any section. Rows that begin alike form a group.
  *
  * @param id stable, also the name of its defined names in the workbook
  * @param title shown, and the sheet's name
@@ -122,5 +123,19 @@ public record Section(
             id + ": a row of " + row.cells().size() + " cells for " + columns.size() + " columns");
       }
     }
+  }
+
+  /** Whether the row begins with the same cell as the one above it. */
+  public boolean continuesGroup(int row) {
+    return row > 0 && first(row).equals(first(row - 1));
+  }
+
+  /** Whether any rows form a group. */
+  public boolean isGrouped() {
+    return IntStream.range(0, rows.size()).anyMatch(this::continuesGroup);
+  }
+
+  private Cell first(int row) {
+    return rows.get(row).cells().get(0);
   }
 }

@@ -21,11 +21,11 @@ final class WinterTable {
             .column("coldest-night-day", 14)
             .column("first-frost", 14)
             .column("last-frost", 14)
-            .column("frost-days", 11, measures.threshold(0))
-            .column("hard-frost-days", 11, measures.threshold(-5))
-            .column("deep-frost-days", 11, measures.threshold(-10))
-            .column("frost-run", 11)
-            .column("chill", 10)
+            .column("frost-days", 13, measures.threshold(0))
+            .column("hard-frost-days", 13, measures.threshold(-5))
+            .column("deep-frost-days", 13, measures.threshold(-10))
+            .column("frost-run", 13)
+            .column("chill", 11)
             .workbookColumn("days-on-file", 9);
     for (WinterSummary w : m.plan().winters()) {
       table.row(

@@ -57,6 +57,8 @@ final class CellBoxes {
     PdfPCell box = padded(text(cell), style(cell, weight));
     if (cell instanceof Cell.Level level) {
       Cells.filled(box, Palette.look(level.role()));
+    } else if (cell instanceof Cell.Quantity quantity && quantity.role() != StyleRole.PLAIN) {
+      Cells.filled(box, Palette.look(quantity.role()));
     } else if (cell instanceof Cell.Day && column.role() != StyleRole.PLAIN) {
       Cells.filled(box, Palette.look(column.role()));
     }

@@ -5,7 +5,6 @@ import com.lowagie.text.Rectangle;
 import com.lowagie.text.pdf.PdfPCell;
 import com.lowagie.text.pdf.PdfPTable;
 import java.util.Set;
-import java.util.stream.IntStream;
 import org.hibernacle.report.Cell;
 import org.hibernacle.report.Palette;
 import org.hibernacle.report.Section;
@@ -14,8 +13,8 @@ import org.hibernacle.report.StyleRole;
 import org.hibernacle.report.pdf.CellBoxes.Weight;
 
 /**
- * Any section as a table: headings on each page, no row over the edge of a page. Rows that begin
- * alike form a group. A section for paper alone is to be handed out, so it has its pages to itself.
+ * Any section as a table: headings on each page, no row over the edge of a page. A section for
+ * paper alone is to be handed out, so it has its pages to itself.
  */
 final class SectionTable {
   private static final float GAP_ABOVE = 16;
@@ -94,10 +93,9 @@ final class SectionTable {
     table.setTotalWidth(width);
     table.addCell(Cells.of(headings(columns)));
     table.setHeaderRows(1);
-    boolean grouped =
-        IntStream.range(1, section.rows().size()).anyMatch(row -> beginsLikeAbove(columns, row));
+    boolean grouped = section.isGrouped();
     for (int i = 0; i < section.rows().size(); i++) {
-      boolean again = beginsLikeAbove(columns, i);
+      boolean again = section.continuesGroup(i);
       PdfPCell block = block(columns, section.rows().get(i), again);
       boolean newGroup = grouped && !again;
       Cells.ruled(
@@ -105,14 +103,6 @@ final class SectionTable {
       table.addCell(block);
     }
     return table;
-  }
-
-  private boolean beginsLikeAbove(PaperColumns columns, int row) {
-    int first = columns.side().get(0);
-    return row > 0
-        && boxes
-            .text(section.rows().get(row).cells().get(first))
-            .equals(boxes.text(section.rows().get(row - 1).cells().get(first)));
   }
 
   private PdfPTable headings(PaperColumns columns) {

@@ -2,6 +2,7 @@ package org.hibernacle.report.xlsx;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFRow;
@@ -13,6 +14,9 @@ import org.hibernacle.report.StyleRole;
 final class CarriedSheet {
   private static final int NARROWEST = 9;
   private static final int WIDEST = 40;
+
+  /** A page across holds so many at most, or they would be too small to read. */
+  private static final int CHARACTERS_ACROSS = 220;
 
   private CarriedSheet() {}
 
@@ -35,6 +39,8 @@ final class CarriedSheet {
     }
     sheet.createFreezePane(1, 1);
     sheets.print().apply(sheet, true, 1);
+    int total = IntStream.range(0, table.headings().size()).map(i -> width(table, i)).sum();
+    sheet.getPrintSetup().setFitWidth((short) (1 + total / CHARACTERS_ACROSS));
     return sheet.getSheetName();
   }
 

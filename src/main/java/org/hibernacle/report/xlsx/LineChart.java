@@ -96,6 +96,7 @@ final class LineChart {
     drawing.plot(data);
     int index = sheet.getWorkbook().getSheetIndex(sheet);
     sheet.getWorkbook().setPrintArea(index, left, left + WIDTH_COLUMNS, 1, HEIGHT_ROWS);
+    sheet.getPrintSetup().setFitHeight((short) 1);
     sheet.setRepeatingRows(null);
   }
 

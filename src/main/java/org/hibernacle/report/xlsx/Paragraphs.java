@@ -11,6 +11,7 @@ final class Paragraphs {
   private static final float LINE_PT = 13;
 
   private static final float PADDING_PT = 3;
+  private static final double LETTERS_PER_DIGIT = 1.05;
 
   /** Highest row that the file format knows, points. */
   private static final float HIGHEST_PT = 409;
@@ -21,10 +22,11 @@ final class Paragraphs {
    * Lines that the text takes in a column.
    *
    * @param text to wrap
-   * @param width of the column, in digits of the ordinary letters; running text takes as much room
-   *     a letter at most
+   * @param columnWidth in digits; letters of running text are narrower than digits by a tenth or
+   *     more, of which half is counted on
    */
-  static int lines(String text, double width) {
+  static int lines(String text, double columnWidth) {
+    double width = columnWidth * LETTERS_PER_DIGIT;
     int lines = 0;
     for (String paragraph : text.split("\n", -1)) {
       lines++;

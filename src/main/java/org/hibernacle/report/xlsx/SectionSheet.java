@@ -2,6 +2,7 @@ package org.hibernacle.report.xlsx;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.poi.ss.usermodel.ClientAnchor;
@@ -22,6 +23,7 @@ import org.hibernacle.report.Section.Column;
 import org.hibernacle.report.Section.Entry;
 import org.hibernacle.report.Section.Medium;
 import org.hibernacle.report.StyleRole;
+import org.hibernacle.report.xlsx.Styles.Rules;
 
 /** One section as a sheet: headings in the first row, data right below, nothing else. */
 final class SectionSheet {
@@ -50,8 +52,8 @@ final class SectionSheet {
   /** Writes the sheet and tells its name. */
   String write() {
     headings();
-    for (Section.Row row : section.rows()) {
-      row(row);
+    for (int i = 0; i < section.rows().size(); i++) {
+      row(i);
     }
     int lastRow = Math.max(1, section.rows().size());
     CellRangeAddress table = new CellRangeAddress(0, lastRow, 0, columns.size() - 1);
@@ -65,7 +67,9 @@ final class SectionSheet {
     name.setNameName("table_" + section.id().replace('-', '_'));
     name.setRefersToFormula(table.formatAsString(sheet.getSheetName(), true));
     sheets.print().apply(sheet, true, 1);
-    printPaperColumnsOnly(lastRow);
+    if (section.media().contains(Medium.PDF)) {
+      printPaperColumnsOnly(lastRow);
+    }
     return sheet.getSheetName();
   }
 
@@ -100,7 +104,10 @@ final class SectionSheet {
     heading.setCellComment(comment);
   }
 
-  private void row(Section.Row row) {
+  private void row(int number) {
+    Section.Row row = section.rows().get(number);
+    boolean again = section.continuesGroup(number);
+    Rules rules = section.isGrouped() && !again ? Rules.GROUP : Rules.THIN;
     XSSFRow target = sheet.createRow(sheet.getLastRowNum() + 1);
     int lines = 1;
     int index = 0;
@@ -108,56 +115,60 @@ final class SectionSheet {
       Column column = section.columns().get(i);
       if (column.media().contains(Medium.WORKBOOK)) {
         Cell cell = row.cells().get(i);
-        fill(target.createCell(index++), column, cell, row.role());
+        StyleRole role = again && i == 0 ? StyleRole.SUBTLE : role(column, row);
+        fill(target.createCell(index++), column, cell, role, rules);
         lines = Math.max(lines, Paragraphs.lines(display.text(cell), column.width()));
       }
     }
     Paragraphs.fit(target, lines, Styles.TEXT_PT);
   }
 
-  private void fill(XSSFCell target, Column column, Cell cell, StyleRole rowRole) {
+  /** An Id bears the look of its row, any other cell that of its column. */
+  private static StyleRole role(Column column, Section.Row row) {
+    if (column.id().equals("id") || row.role() == StyleRole.SUBTLE) {
+      return row.role();
+    }
+    return column.role();
+  }
+
+  private void fill(XSSFCell target, Column column, Cell cell, StyleRole role, Rules rules) {
     Styles styles = sheets.styles();
-    StyleRole role = column.role() == StyleRole.PLAIN ? plainOrSubtle(rowRole) : column.role();
     if (cell instanceof Cell.Text text) {
-      words(target, text.text(), column.id().equals("id") ? rowRole : role);
+      words(target, text.text(), role, rules);
     } else if (cell instanceof Cell.Level level) {
-      words(target, level.text(), level.role());
+      words(target, level.text(), level.role(), rules);
     } else if (cell instanceof Cell.Day day) {
       target.setCellValue(day.date());
-      target.setCellStyle(
-          styles.cell(role, styles.dateFormat(day.past()), HorizontalAlignment.CENTER));
+      String format = styles.dateFormat(day.past());
+      target.setCellStyle(styles.cell(role, format, HorizontalAlignment.CENTER, rules));
     } else if (cell instanceof Cell.Quantity quantity) {
       if (!column.formula().isEmpty()) {
         target.setCellFormula(references(column.formula(), target.getRowIndex()));
       }
       target.setCellValue(quantity.value());
-      target.setCellStyle(
-          styles.cell(role, Styles.numberFormat(quantity), HorizontalAlignment.RIGHT));
+      StyleRole own = quantity.role() == StyleRole.PLAIN ? role : quantity.role();
+      String format = Styles.numberFormat(quantity);
+      target.setCellStyle(styles.cell(own, format, HorizontalAlignment.RIGHT, rules));
     } else {
-      target.setCellStyle(blank(column.entry().kind()));
+      target.setCellStyle(blank(column.entry().kind(), rules));
     }
   }
 
-  private static StyleRole plainOrSubtle(StyleRole rowRole) {
-    return rowRole == StyleRole.SUBTLE ? StyleRole.SUBTLE : StyleRole.PLAIN;
-  }
-
-  private void words(XSSFCell target, String text, StyleRole role) {
+  private void words(XSSFCell target, String text, StyleRole role, Rules rules) {
     String cut = sheets.words().text("workbook.cut");
     target.setCellValue(
         text.length() <= LONGEST ? text : text.substring(0, LONGEST - cut.length()) + cut);
-    target.setCellStyle(sheets.styles().words(role, text));
+    target.setCellStyle(sheets.styles().words(role, text, rules));
   }
 
-  private XSSFCellStyle blank(Entry.Kind kind) {
+  private XSSFCellStyle blank(Entry.Kind kind, Rules rules) {
     Styles styles = sheets.styles();
-    return switch (kind) {
-      case DATE ->
-          styles.cell(StyleRole.PLAIN, styles.dateFormat(false), HorizontalAlignment.CENTER);
-      case TICK -> styles.cell(StyleRole.PLAIN, Styles.GENERAL, HorizontalAlignment.CENTER);
-      case NONE, WORDS, CHOICE ->
-          styles.cell(StyleRole.PLAIN, Styles.GENERAL, HorizontalAlignment.LEFT);
-    };
+    HorizontalAlignment align =
+        kind == Entry.Kind.DATE || kind == Entry.Kind.TICK
+            ? HorizontalAlignment.CENTER
+            : HorizontalAlignment.LEFT;
+    String format = kind == Entry.Kind.DATE ? styles.dateFormat(false) : Styles.GENERAL;
+    return styles.cell(StyleRole.PLAIN, format, align, rules);
   }
 
   /** {@code {room}-{used}} as {@code C2-D2}. */
@@ -167,10 +178,10 @@ final class SectionSheet {
     return ids.replaceAll(id -> new CellReference(row, all.indexOf(id.group(1))).formatAsString());
   }
 
-  /** Columns for which paper has no room stand at the right end. */
+  /** Columns at the right end that are only for the workbook are not printed. */
   private void printPaperColumnsOnly(int lastRow) {
     List<Column> printed = new ArrayList<>(columns);
-    while (!printed.get(printed.size() - 1).media().contains(Medium.PDF)) {
+    while (printed.get(printed.size() - 1).media().equals(Set.of(Medium.WORKBOOK))) {
       printed.remove(printed.size() - 1);
     }
     if (printed.size() < columns.size()) {

@@ -26,6 +26,14 @@ final class Styles {
   /** Format of words. */
   static final String GENERAL = "General";
 
+  /** Lines round a cell. */
+  enum Rules {
+    NONE,
+    THIN,
+    /** Thin, with a stronger one above: the first row of a group. */
+    GROUP
+  }
+
   /**
    * What tells styles apart.
    *
@@ -33,7 +41,7 @@ final class Styles {
    * @param format number format
    * @param align across the cell
    * @param sizePt of the letters, points
-   * @param ruled whether the cell has thin lines round it and wraps its words
+   * @param rules round the cell; ruled words are wrapped
    * @param quoted whether the text begins like a formula and must stay text when edited
    */
   record Key(
@@ -41,7 +49,7 @@ final class Styles {
       String format,
       HorizontalAlignment align,
       int sizePt,
-      boolean ruled,
+      Rules rules,
       boolean quoted) {}
 
   private final XSSFWorkbook workbook;
@@ -61,23 +69,31 @@ final class Styles {
 
   /** Style of a cell in a table. */
   XSSFCellStyle cell(StyleRole role, String format, HorizontalAlignment align) {
-    return of(new Key(role, format, align, TEXT_PT, true, false));
+    return cell(role, format, align, Rules.THIN);
+  }
+
+  XSSFCellStyle cell(StyleRole role, String format, HorizontalAlignment align, Rules rules) {
+    return of(new Key(role, format, align, TEXT_PT, rules, false));
   }
 
   /** Style of words in a table; those that begin like a formula stay words. */
   XSSFCellStyle words(StyleRole role, String text) {
-    return of(
-        new Key(role, GENERAL, HorizontalAlignment.LEFT, TEXT_PT, true, startsLikeFormula(text)));
+    return words(role, text, Rules.THIN);
+  }
+
+  XSSFCellStyle words(StyleRole role, String text, Rules rules) {
+    boolean quoted = startsLikeFormula(text);
+    return of(new Key(role, GENERAL, HorizontalAlignment.LEFT, TEXT_PT, rules, quoted));
   }
 
   /** Style of a cell of a carried sheet. */
   XSSFCellStyle carried(String format, HorizontalAlignment align, boolean quoted) {
-    return of(new Key(StyleRole.PLAIN, format, align, TEXT_PT, false, quoted));
+    return of(new Key(StyleRole.PLAIN, format, align, TEXT_PT, Rules.NONE, quoted));
   }
 
   /** Style of a line outside tables. */
   XSSFCellStyle line(StyleRole role, int sizePt) {
-    return of(new Key(role, GENERAL, HorizontalAlignment.LEFT, sizePt, false, false));
+    return of(new Key(role, GENERAL, HorizontalAlignment.LEFT, sizePt, Rules.NONE, false));
   }
 
   static boolean startsLikeFormula(String text) {
@@ -128,7 +144,7 @@ final class Styles {
       // Keeps a number clear of the words in the next cell.
       style.setIndention((short) 1);
     }
-    style.setWrapText(key.ruled() && key.align() == HorizontalAlignment.LEFT);
+    style.setWrapText(key.rules() != Rules.NONE && key.align() == HorizontalAlignment.LEFT);
     boolean heading = key.role() == StyleRole.HEADING;
     style.setVerticalAlignment(heading ? VerticalAlignment.BOTTOM : VerticalAlignment.TOP);
     style.setQuotePrefixed(key.quoted());
@@ -136,8 +152,12 @@ final class Styles {
       style.setFillForegroundColor(colour(look.fill()));
       style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
     }
-    if (key.ruled()) {
+    if (key.rules() != Rules.NONE) {
       rule(style);
+    }
+    if (key.rules() == Rules.GROUP) {
+      style.setBorderTop(BorderStyle.THIN);
+      style.setTopBorderColor(colour(Palette.LINE));
     }
     return style;
   }
