@@ -3,6 +3,7 @@ package org.hibernacle;
 import java.time.LocalDate;
 import java.util.TreeMap;
 import java.util.function.Function;
+import org.hibernacle.climate.HourlyAir;
 import org.hibernacle.climate.Winter;
 import org.hibernacle.model.DailyExtremes;
 import org.hibernacle.model.Season;
@@ -27,7 +28,7 @@ public final class SomeWinter {
       days.put(day, rule.apply(day));
     }
     TemperatureSeries series = new TemperatureSeries("invented", days, new TreeMap<>());
-    return Winter.of(SEASON, series, LATITUDE_DEG, 0);
+    return Winter.of(SEASON, new HourlyAir(series, LATITUDE_DEG), 0);
   }
 
   /** The same temperature at all hours. */

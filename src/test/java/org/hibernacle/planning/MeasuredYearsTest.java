@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import org.hibernacle.SomePlace;
 import org.hibernacle.SomePlant;
+import org.hibernacle.climate.HourlyAir;
 import org.hibernacle.climate.UsableWinter;
 import org.hibernacle.climate.Winter;
 import org.hibernacle.climate.WinterSelection;
@@ -77,7 +78,7 @@ class MeasuredYearsTest {
     List<Winter> winters =
         selection.winters().stream()
             .map(UsableWinter::season)
-            .map(s -> Winter.of(s, selection.series(), latitudeDeg, 1.5))
+            .map(s -> Winter.of(s, new HourlyAir(selection.series(), latitudeDeg), 1.5))
             .toList();
     WintersOnFile onFile =
         new WintersOnFile(
