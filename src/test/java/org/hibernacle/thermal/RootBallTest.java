@@ -111,6 +111,15 @@ class RootBallTest {
     assertTrue(ball.edgeC() > 0);
   }
 
+  /** 5 L, 22 cm wide and 13 cm deep, straight sides: what is left inside a shell of 1 to 2 cm. */
+  @Test
+  void theEdgeIsAShellOfOneToTwoCentimetres() {
+    double insideOne = Math.pow(20 / 22.0, 2) * 11 / 13;
+    double insideTwo = Math.pow(18 / 22.0, 2) * 9 / 13;
+    double core = 1 - RootBall.EDGE_SHARE;
+    assertTrue(core < insideOne && core > insideTwo, core + " of " + insideOne);
+  }
+
   @Test
   void aWetterBallFreezesLater() {
     int before = 0;

@@ -58,6 +58,19 @@ class SimulatorTest {
     assertEquals(sum / 24, trace.airMeanC()[night], 1e-12);
   }
 
+  /** In summer a ball swings about the mean of the air, and never as far. */
+  @Test
+  void theMeanOfTheBallIsThatOfEdgeAndCoreAllNight() {
+    Winter summer = SomeWinter.wholeYear(day -> SomeWinter.wave(day, 15, 0, 12));
+    Simulator simulator = new Simulator(summer, PLACES, LATITUDE_DEG);
+    BallTrace trace = simulator.simulate(POT, new int[summer.nights()]);
+    for (int n = 10; n < trace.nights(); n++) {
+      assertEquals(trace.airMeanC()[n], trace.ballMeanC()[n], 0.1, "night " + n);
+      assertTrue(trace.ballMinC()[n] < trace.ballMeanC()[n] - 2, "night " + n);
+      assertTrue(trace.ballMinC()[n] > trace.airMinC()[n], "night " + n);
+    }
+  }
+
   @Test
   void aPotCarriedOnADaySpendsThatNightInItsNewPlace() {
     int night = WINTER.index(COLD) - 1;
