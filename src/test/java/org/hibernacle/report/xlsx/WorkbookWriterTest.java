@@ -292,7 +292,6 @@ class WorkbookWriterTest {
             REPORT.legend(),
             REPORT.chart(),
             List.of(),
-            REPORT.cautions(),
             REPORT.pageFooter(),
             REPORT.digest(),
             true,
