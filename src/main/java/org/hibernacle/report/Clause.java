@@ -37,7 +37,8 @@ final class Clause {
                 found(v),
                 m.display().pastDay(v.day()),
                 m.measures().temperature(v.limitC()),
-                limitTold ? m.words().text("limit.plain") : m.limitWord(plant));
+                limitTold ? m.words().text("limit.plain") : m.limitWord(plant),
+                m.words().text(plant.frostProofPot() ? "frozen.roots" : "frozen.pot"));
     limitTold |= v.rule() == Rule.ROOT_BALL;
     before = Optional.of(v);
     if (marginTold || !WITH_MARGIN.contains(v.rule())) {
@@ -51,7 +52,7 @@ final class Clause {
     String key = "phrase." + v.rule().name();
     if (v.rule() == Rule.BALL_FROZEN) {
       boolean onlyBegun = m.measures().shown(v.foundC()) >= m.measures().shown(0);
-      return key + (onlyBegun ? ".begun" : ".cold") + (plant.frostProofPot() ? ".roots" : ".pot");
+      return key + (onlyBegun ? ".begun" : ".cold");
     }
     boolean again =
         before.filter(b -> b.rule() == v.rule() && b.place().equals(v.place())).isPresent();

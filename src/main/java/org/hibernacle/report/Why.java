@@ -109,11 +109,8 @@ final class Why {
   private void withoutReason(Move move, LocalDate before, String kind, String date) {
     LocalDate earlier = movingDay(move.date(), -1);
     LocalDate earliestReturn = Move.earliestReturn(m.plan().season());
-    Optional<LocalDate> notBefore = p.plant().notBefore().filter(earlier::isBefore);
     if (ChronoUnit.DAYS.between(before, earlier) < Stay.LEAST_NIGHTS) {
       say("why.least-stay", kind, date, Stay.LEAST_NIGHTS);
-    } else if (notBefore.isPresent()) {
-      say("why.not-before", kind, date, m.display().day(notBefore.get()));
     } else if (move.kind() == Move.Kind.RETURN && earlier.isBefore(earliestReturn)) {
       say("why.midwinter", kind, date, m.display().day(earliestReturn));
     }

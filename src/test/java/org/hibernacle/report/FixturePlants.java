@@ -69,7 +69,7 @@ final class FixturePlants {
         new Row("P-05", "", "Punica granatum")
             .worth(240)
             .move(Move.Kind.MOVE_DOWN, 2026, 11, 7, BED, violation(Rule.ROOT_BALL, BENCH, -5))
-            .move(Move.Kind.RETURN, 2027, 4, 10, BENCH, violation(Rule.ROOT_BALL, BENCH, -3))
+            .move(Move.Kind.RETURN, 2027, 4, 10, BENCH, on(2025, 3, 20, Rule.ROOT_BALL, -3))
             .unprotected(
                 violation(Rule.ROOT_BALL, BED, -7.5),
                 in(2018, Rule.ROOT_BALL, BED, -5.5),
@@ -79,8 +79,9 @@ final class FixturePlants {
         new Row("P-06", "", "Juniperus chinensis")
             .toxic(Toxicity.YES)
             .moveUnasked(Move.Kind.MOVE_IN, 2026, 11, 21, SHED)
-            .moveUnasked(Move.Kind.RETURN, 2027, 3, 6, BENCH)
-            .unprotected(in(2019, Rule.TOO_WARM_AT_REST, SHED, 7.8)));
+            .moveUnasked(Move.Kind.STEP_OUT, 2027, 3, 6, BED)
+            .moveUnasked(Move.Kind.RETURN, 2027, 3, 20, BENCH)
+            .unprotected(in(2019, Rule.TOO_WARM_AT_REST, SHED, 5.03)));
     // Wakes where it is dark.
     all.add(
         new Row("P-07", "", "Prunus mume")
@@ -92,7 +93,7 @@ final class FixturePlants {
         new Row("P-08", "", "Quercus suber")
             .pot(45, false)
             .move(Move.Kind.MOVE_IN, 2026, 10, 31, GLASS, violation(Rule.BALL_FROZEN, BENCH, -0.2))
-            .move(Move.Kind.RETURN, 2027, 4, 17, BENCH, violation(Rule.BALL_FROZEN, BENCH, -0.4))
+            .move(Move.Kind.RETURN, 2027, 4, 17, BENCH, violation(Rule.BALL_FROZEN, BENCH, -0.01))
             .moves());
     // A figure of the keeper's own.
     all.add(
@@ -100,13 +101,13 @@ final class FixturePlants {
             .ownLimit(-4)
             .toxic(Toxicity.NO)
             .move(Move.Kind.MOVE_IN, 2026, 11, 28, GLASS, violation(Rule.ROOT_BALL, BENCH, -4.6))
-            .move(Move.Kind.RETURN, 2027, 3, 20, BENCH, violation(Rule.SHOOTS, BENCH, -6))
+            .move(Move.Kind.RETURN, 2027, 3, 20, BENCH, on(2025, 4, 25, Rule.SHOOTS, -6))
             .moves());
     // One winter in ten fails, which the keeper accepts.
     all.add(
         new Row("P-10", "", "Acer palmatum")
-            .move(Move.Kind.MOVE_DOWN, 2026, 11, 14, BED, violation(Rule.ROOT_BALL, BENCH, -6.6))
-            .move(Move.Kind.RETURN, 2027, 3, 20, BENCH, violation(Rule.ROOT_BALL, BENCH, -5.8))
+            .move(Move.Kind.MOVE_DOWN, 2026, 11, 14, BED, on(2025, 1, 21, Rule.ROOT_BALL, -6.6))
+            .move(Move.Kind.RETURN, 2027, 3, 20, BENCH, violation(Rule.ROOT_BALL, BENCH, -2.02))
             .verdict(Verdict.MOVES, List.of(violation(Rule.ROOT_BALL, BED, -6.4))));
     // Lives indoors.
     all.add(new Row("P-11", "+ Aunt", "Ficus retusa").stays(HALL, 15));
@@ -116,7 +117,7 @@ final class FixturePlants {
             .count(6)
             .wish(ROOM)
             .moveUnasked(Move.Kind.MOVE_IN, 2026, 11, 14, ROOM)
-            .moveUnasked(Move.Kind.RETURN, 2027, 4, 3, BENCH)
+            .moveUnasked(Move.Kind.RETURN, 2027, 1, 30, BENCH)
             .moves());
     // Still in leaf in a dark store.
     all.add(
@@ -128,7 +129,13 @@ final class FixturePlants {
   }
 
   private static Violation violation(Rule rule, Place place, double foundC) {
-    return new Violation(rule, COLD, COLD_DAY, place.name(), foundC, -4, Math.abs(foundC) - 2);
+    double limitC = rule == Rule.BALL_FROZEN ? 0 : -4;
+    return new Violation(rule, COLD, COLD_DAY, place.name(), foundC, limitC, Math.abs(foundC) - 2);
+  }
+
+  private static Violation on(int year, int month, int day, Rule rule, double foundC) {
+    LocalDate date = LocalDate.of(year, month, day);
+    return new Violation(rule, COLD, date, BENCH.name(), foundC, -4, Math.abs(foundC) - 2);
   }
 
   private static Violation in(int year, Rule rule, Place place, double foundC) {
@@ -194,8 +201,19 @@ final class FixturePlants {
       return this;
     }
 
-    Row move(Move.Kind kind, int year, int month, int day, Place to, Violation because) {
-      return add(kind, LocalDate.of(year, month, day), to, Optional.of(because));
+    /** A reason of the coldest day is taken as one that the next moving day would have met. */
+    Row move(Move.Kind kind, int year, int month, int day, Place to, Violation v) {
+      LocalDate date = LocalDate.of(year, month, day);
+      boolean back = kind == Move.Kind.STEP_OUT || kind == Move.Kind.RETURN;
+      LocalDate met = COLD.sameDay(date.plusDays(back ? -5 : 1));
+      LocalDate when = v.day().equals(COLD_DAY) ? met : v.day();
+      return add(
+          kind,
+          date,
+          to,
+          Optional.of(
+              new Violation(
+                  v.rule(), COLD, when, v.place(), v.foundC(), v.limitC(), v.deficitK())));
     }
 
     Row moveUnasked(Move.Kind kind, int year, int month, int day, Place to) {

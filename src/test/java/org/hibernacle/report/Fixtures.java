@@ -239,8 +239,8 @@ public final class Fixtures {
   private static TraceTable traces() {
     Season winter = new Season(2024, false);
     List<TraceTable.Day> days = new ArrayList<>();
-    for (LocalDate day = winter.coreStart();
-        day.isBefore(winter.coreEndExclusive());
+    for (LocalDate day = winter.start();
+        day.isBefore(winter.endExclusive());
         day = day.plusDays(1)) {
       int n = winter.index(day);
       double season = -8 * Math.sin(Math.PI * (n - 90) / 210);

@@ -3,6 +3,8 @@ package org.hibernacle.report;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -35,8 +37,13 @@ class PaletteTest {
   @EnumSource(StyleRole.class)
   void lettersStandOutFromTheirFill(StyleRole role) {
     Palette.Look look = Palette.look(role);
-    double contrast = contrast(look.fill(), look.ink());
-    assertTrue(contrast >= 4.5, role + " has only " + contrast);
+    int body = Palette.look(StyleRole.PLAIN).ink();
+    int subtle = Palette.look(StyleRole.SUBTLE).ink();
+    for (int ink : List.of(look.ink(), body, subtle)) {
+      double contrast = contrast(look.fill(), ink);
+      assertTrue(contrast >= 4.5, "%s, %06x has only %f".formatted(role, ink, contrast));
+    }
+    assertTrue(contrast(Palette.PAPER, look.ink()) >= 4.5, role + " on paper");
   }
 
   @ParameterizedTest
@@ -47,9 +54,15 @@ class PaletteTest {
 
   @Test
   void chartLinesStandOutFromPaper() {
-    for (int line = 0; line < 8; line++) {
+    for (int line = 0; line < 6; line++) {
       double contrast = contrast(Palette.stroke(line).colour(), Palette.PAPER);
       assertTrue(contrast >= 4.5, line + " has only " + contrast);
     }
+  }
+
+  @Test
+  void chartLinesAreToldApartWithoutColour() {
+    assertEquals(
+        6, IntStream.range(0, 6).mapToObj(n -> Palette.stroke(n).dash()).distinct().count());
   }
 }

@@ -52,7 +52,7 @@ class WordsTest {
     ReportAuthor.write(with(plan, 0, 1), Fixtures.facts(), words);
     ReportAuthor.write(with(plan, 5, 7), Fixtures.facts(), words);
     Material material = Material.of(plan, Fixtures.facts(), words);
-    assertEquals("a, b and 2 more", material.ids(List.of("a", "b", "c", "d"), 2));
+    assertEquals("a, b and 2 more", material.list(List.of("a", "b", "c", "d"), 2));
     for (Rule rule : Rule.values()) {
       words.of("advice", rule);
     }

@@ -15,6 +15,7 @@ import java.util.TreeMap;
 import org.hibernacle.report.MonthPage;
 import org.hibernacle.report.SeasonReport;
 import org.hibernacle.report.StyleRole;
+import org.hibernacle.report.Words;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -40,7 +41,7 @@ class MonthGridTest {
     TreeMap<LocalDate, List<MonthPage.Line>> days = new TreeMap<>();
     for (int day = 0; day < busyDays; day++) {
       for (int i = 0; i < lines; i++) {
-        ReportFixture.put(days, LocalDate.of(2026, 10, 1 + day * 30 / busyDays), line(day, i));
+        PaperReports.put(days, LocalDate.of(2026, 10, 1 + day * 30 / busyDays), line(day, i));
       }
     }
     try (PdfProbe pdf = PdfProbe.of(october(days, weekStart, letter))) {
@@ -75,7 +76,7 @@ class MonthGridTest {
     TreeMap<LocalDate, List<MonthPage.Line>> days = new TreeMap<>();
     for (int day = 0; day < busyDays; day++) {
       for (int i = 0; i < lines; i++) {
-        ReportFixture.put(days, LocalDate.of(2026, 10, 1 + day * 30 / busyDays), line(day, i));
+        PaperReports.put(days, LocalDate.of(2026, 10, 1 + day * 30 / busyDays), line(day, i));
       }
     }
     try (PdfProbe pdf = PdfProbe.of(october(days, DayOfWeek.MONDAY, false))) {
@@ -101,7 +102,7 @@ class MonthGridTest {
   @Test
   void weekdaysBeginAsAskedFor() throws IOException {
     TreeMap<LocalDate, List<MonthPage.Line>> days = new TreeMap<>();
-    ReportFixture.put(days, LocalDate.of(2026, 10, 3), line(0, 1));
+    PaperReports.put(days, LocalDate.of(2026, 10, 3), line(0, 1));
     try (PdfProbe pdf = PdfProbe.of(october(days, DayOfWeek.SATURDAY, false))) {
       int page = pdf.pageWith("October 2026SaturdaySundayMonday");
       List<Rectangle2D> boxes = dayBoxes(pdf, page);
@@ -114,15 +115,15 @@ class MonthGridTest {
   @Test
   void lettersAreLargerWhereThereIsLittleToDo() throws IOException {
     TreeMap<LocalDate, List<MonthPage.Line>> one = new TreeMap<>();
-    ReportFixture.put(one, LocalDate.of(2026, 10, 3), line(0, 1));
+    PaperReports.put(one, LocalDate.of(2026, 10, 3), line(0, 1));
     TreeMap<LocalDate, List<MonthPage.Line>> many = new TreeMap<>();
     for (int i = 0; i < 30; i++) {
-      ReportFixture.put(many, LocalDate.of(2026, 10, 3), line(0, i));
+      PaperReports.put(many, LocalDate.of(2026, 10, 3), line(0, i));
     }
     Typefaces type = new Typefaces();
-    Labels labels = new Labels(Locale.ENGLISH);
-    MonthLayout idle = layout(one, type, labels);
-    MonthLayout full = layout(many, type, labels);
+    Words words = Words.of(Locale.ENGLISH);
+    MonthLayout idle = layout(one, type, words);
+    MonthLayout full = layout(many, type, words);
     assertTrue(idle.overfull().isEmpty());
     assertEquals(List.of(LocalDate.of(2026, 10, 3)), full.overfull());
     assertTrue(idle.sizePt() > full.sizePt());
@@ -131,9 +132,9 @@ class MonthGridTest {
   }
 
   private static MonthLayout layout(
-      TreeMap<LocalDate, List<MonthPage.Line>> days, Typefaces type, Labels labels) {
-    MonthPage month = ReportFixture.month(YearMonth.of(2026, 10), days);
-    return new MonthLayout(month, DayOfWeek.MONDAY, type, labels, 760, 420);
+      TreeMap<LocalDate, List<MonthPage.Line>> days, Typefaces type, Words words) {
+    MonthPage month = PaperReports.month(YearMonth.of(2026, 10), days);
+    return new MonthLayout(month, DayOfWeek.MONDAY, type, words, 760, 420);
   }
 
   private static MonthPage.Line line(int day, int i) {
@@ -144,8 +145,8 @@ class MonthGridTest {
 
   private static SeasonReport october(
       TreeMap<LocalDate, List<MonthPage.Line>> days, DayOfWeek weekStart, boolean letter) {
-    List<MonthPage> months = List.of(ReportFixture.month(YearMonth.of(2026, 10), days));
-    return ReportFixture.report(months, "Full days", weekStart, Locale.ENGLISH, letter);
+    List<MonthPage> months = List.of(PaperReports.month(YearMonth.of(2026, 10), days));
+    return PaperReports.of(months, "Full days", weekStart, letter);
   }
 
   private static String weekday(DayOfWeek day) {

@@ -110,12 +110,15 @@ class WorkbookWriterTest {
           XSSFSheet sheet = workbook.getSheet(section.title());
           for (int r = 0; r < section.rows().size(); r++) {
             Row row = sheet.getRow(r + 1);
-            for (int c = 0; c < section.columns().size(); c++) {
-              Cell cell = section.rows().get(r).cells().get(c);
-              assertEquals(
-                  display.text(cell),
-                  formatter.formatCellValue(row.getCell(c)),
-                  section.title() + " " + row.getCell(c).getAddress());
+            int c = 0;
+            for (int i = 0; i < section.columns().size(); i++) {
+              if (section.columns().get(i).media().contains(Medium.WORKBOOK)) {
+                assertEquals(
+                    display.text(section.rows().get(r).cells().get(i)),
+                    formatter.formatCellValue(row.getCell(c)),
+                    section.title() + " " + row.getCell(c).getAddress());
+                c++;
+              }
             }
           }
         }
@@ -292,7 +295,6 @@ class WorkbookWriterTest {
             REPORT.legend(),
             REPORT.chart(),
             List.of(),
-            REPORT.cautions(),
             REPORT.pageFooter(),
             REPORT.digest(),
             true,

@@ -1,0 +1,93 @@
+package org.hibernacle.report;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.poi.ss.usermodel.DataFormatter;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.hibernacle.report.Section.Medium;
+import org.hibernacle.report.pdf.CalendarPdf;
+import org.hibernacle.report.xlsx.WorkbookWriter;
+import org.junit.jupiter.api.Test;
+
+/** What one file says, the other says too, in the same digits and words. */
+class SameStoryTest {
+  /** What is for information only, or told in another way, is not repeated on paper. */
+  private static final Set<String> WORKBOOK_ALONE =
+      Set.of("earliest", "typical", "latest", "days-on-file", "count");
+
+  private static final SeasonReport REPORT =
+      ReportAuthor.write(Fixtures.plan(), Fixtures.facts(), Words.of(Locale.UK));
+
+  @Test
+  void eachFactOfTheWorkbookStandsOnPaper() throws IOException {
+    String paper = paper();
+    for (String fact : facts(Medium.WORKBOOK)) {
+      assertTrue(paper.contains(squeezed(fact)), fact);
+    }
+  }
+
+  @Test
+  void eachFactOnPaperStandsInTheWorkbook() throws IOException {
+    String workbook = workbook();
+    for (String fact : facts(Medium.PDF)) {
+      assertTrue(workbook.contains(squeezed(fact)), fact);
+    }
+  }
+
+  private static List<String> facts(Medium medium) {
+    Display display = new Display(Words.of(Locale.UK));
+    List<String> facts = new ArrayList<>(List.of(REPORT.title(), REPORT.subtitle()));
+    REPORT.overview().forEach(fact -> facts.addAll(List.of(fact.label(), fact.text())));
+    REPORT.legend().forEach(line -> facts.addAll(List.of(line.mark(), line.text())));
+    REPORT.chart().lines().forEach(line -> facts.add(line.name()));
+    for (Section section : REPORT.sections()) {
+      if (section.media().containsAll(Table.EVERYWHERE)) {
+        for (int i = 0; i < section.columns().size(); i++) {
+          Section.Column column = section.columns().get(i);
+          if (column.media().contains(medium) && !WORKBOOK_ALONE.contains(column.id())) {
+            int index = i;
+            section.rows().forEach(row -> facts.add(display.text(row.cells().get(index))));
+          }
+        }
+      }
+    }
+    return facts;
+  }
+
+  private static String paper() throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    CalendarPdf.write(REPORT, out);
+    try (PDDocument document = Loader.loadPDF(out.toByteArray())) {
+      return squeezed(new PDFTextStripper().getText(document));
+    }
+  }
+
+  private static String workbook() throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    WorkbookWriter.write(REPORT, out);
+    DataFormatter formatter = new DataFormatter(Locale.UK);
+    formatter.setUseCachedValuesForFormulaCells(true);
+    StringBuilder text = new StringBuilder();
+    try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(out.toByteArray()))) {
+      workbook.forEach(
+          sheet ->
+              sheet.forEach(
+                  row -> row.forEach(cell -> text.append(formatter.formatCellValue(cell)))));
+    }
+    return squeezed(text.toString());
+  }
+
+  private static String squeezed(String text) {
+    return text.replaceAll("\\s+", "");
+  }
+}

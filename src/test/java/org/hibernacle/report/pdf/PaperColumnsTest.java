@@ -1,0 +1,74 @@
+package org.hibernacle.report.pdf;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
+import org.hibernacle.report.Cell;
+import org.hibernacle.report.Display;
+import org.hibernacle.report.SeasonReport;
+import org.hibernacle.report.Section;
+import org.hibernacle.report.Words;
+import org.junit.jupiter.api.Test;
+
+class PaperColumnsTest {
+  private final Words words = Words.of(Locale.UK);
+  private final Typefaces type;
+  private final CellBoxes boxes;
+  private final Pages pages;
+
+  PaperColumnsTest() throws IOException {
+    type = new Typefaces();
+    boxes = new CellBoxes(type, new Display(words));
+    pages = new Pages(PaperReports.season(), type, words, OutputStream.nullOutputStream(), 1);
+  }
+
+  private PaperColumns columns(Section section) {
+    return new PaperColumns(section, type, boxes, pages);
+  }
+
+  @Test
+  void noColumnIsNarrowerThanItsLongestWord() {
+    SeasonReport report = PaperReports.season();
+    for (Section section : report.sections()) {
+      PaperColumns columns = columns(section);
+      for (int place = 0; place < columns.side().size(); place++) {
+        int index = columns.side().get(place);
+        float width = columns.widths()[place];
+        String heading = columns.column(index).heading();
+        assertTrue(boxes.widestWord(heading, Style.COLUMN_HEADING) < width, heading);
+        for (Section.Row row : section.rows()) {
+          Cell cell = row.cells().get(index);
+          // The digest of a file has no column of its own width.
+          float least = Math.min(boxes.narrowest(cell, columns.weight(place)), 170);
+          assertTrue(least <= width, heading + ": " + boxes.text(cell));
+        }
+      }
+    }
+  }
+
+  @Test
+  void theTablesOfAPlanFitOnPortraitPaper() {
+    for (String id : List.of("season-plan", "moving-days", "tasks", "places", "notes")) {
+      assertTrue(!columns(PaperReports.season().section(id)).landscape(), id);
+    }
+  }
+
+  @Test
+  void whatDoesNotFitSideBySideGoesBelowWithItsHeading() {
+    List<String> headings = IntStream.range(0, 24).mapToObj(i -> "Heading" + i).toList();
+    List<Cell> cells = new ArrayList<>();
+    headings.forEach(heading -> cells.add(PaperReports.text("word" + heading)));
+    Section section = PaperReports.section("wide", headings, List.of(cells));
+    PaperColumns columns = columns(section);
+    assertTrue(columns.landscape());
+    List<String> below = columns.below(section.rows().get(0));
+    assertEquals(24, columns.side().size() + below.size());
+    assertEquals("Heading23: wordHeading23", below.get(below.size() - 1));
+  }
+}
