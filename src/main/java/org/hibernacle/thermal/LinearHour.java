@@ -6,20 +6,20 @@ package org.hibernacle.thermal;
  * coupling. Equal to the steps to rounding, and ten times as fast; a ball spends most of its winter
  * in one of these two states.
  *
- * @param edgeByEdge edge after the hour per kelvin of edge before
- * @param edgeByCore per kelvin of core before
- * @param edgeByAround per kelvin of surroundings
- * @param coreByEdge core after the hour per kelvin of edge before
- * @param coreByCore per kelvin of core before
- * @param coreByAround per kelvin of surroundings
+ * @param edgeByEdgeShare edge after the hour per kelvin of edge before
+ * @param edgeByCoreShare per kelvin of core before
+ * @param edgeByAroundShare per kelvin of surroundings
+ * @param coreByEdgeShare core after the hour per kelvin of edge before
+ * @param coreByCoreShare per kelvin of core before
+ * @param coreByAroundShare per kelvin of surroundings
  */
 record LinearHour(
-    double edgeByEdge,
-    double edgeByCore,
-    double edgeByAround,
-    double coreByEdge,
-    double coreByCore,
-    double coreByAround) {
+    double edgeByEdgeShare,
+    double edgeByCoreShare,
+    double edgeByAroundShare,
+    double coreByEdgeShare,
+    double coreByCoreShare,
+    double coreByAroundShare) {
   static final LinearHour NOTHING = new LinearHour(1, 0, 0, 0, 1, 0);
 
   /**
@@ -53,21 +53,25 @@ record LinearHour(
   /** This map, then another, under the same surroundings. */
   LinearHour then(LinearHour next) {
     return new LinearHour(
-        next.edgeByEdge * edgeByEdge + next.edgeByCore * coreByEdge,
-        next.edgeByEdge * edgeByCore + next.edgeByCore * coreByCore,
-        next.edgeByEdge * edgeByAround + next.edgeByCore * coreByAround + next.edgeByAround,
-        next.coreByEdge * edgeByEdge + next.coreByCore * coreByEdge,
-        next.coreByEdge * edgeByCore + next.coreByCore * coreByCore,
-        next.coreByEdge * edgeByAround + next.coreByCore * coreByAround + next.coreByAround);
+        next.edgeByEdgeShare * edgeByEdgeShare + next.edgeByCoreShare * coreByEdgeShare,
+        next.edgeByEdgeShare * edgeByCoreShare + next.edgeByCoreShare * coreByCoreShare,
+        next.edgeByEdgeShare * edgeByAroundShare
+            + next.edgeByCoreShare * coreByAroundShare
+            + next.edgeByAroundShare,
+        next.coreByEdgeShare * edgeByEdgeShare + next.coreByCoreShare * coreByEdgeShare,
+        next.coreByEdgeShare * edgeByCoreShare + next.coreByCoreShare * coreByCoreShare,
+        next.coreByEdgeShare * edgeByAroundShare
+            + next.coreByCoreShare * coreByAroundShare
+            + next.coreByAroundShare);
   }
 
   /** Edge after the hour, °C. */
   double edgeC(double edgeC, double coreC, double aroundC) {
-    return edgeByEdge * edgeC + edgeByCore * coreC + edgeByAround * aroundC;
+    return edgeByEdgeShare * edgeC + edgeByCoreShare * coreC + edgeByAroundShare * aroundC;
   }
 
   /** Core after the hour, °C. */
   double coreC(double edgeC, double coreC, double aroundC) {
-    return coreByEdge * edgeC + coreByCore * coreC + coreByAround * aroundC;
+    return coreByEdgeShare * edgeC + coreByCoreShare * coreC + coreByAroundShare * aroundC;
   }
 }

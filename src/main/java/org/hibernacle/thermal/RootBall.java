@@ -45,7 +45,7 @@ public final class RootBall {
   private double bothWPerK;
   private double aroundShare;
   private double kelvinPerStepJ;
-  private double innerJPerKStep;
+  private double innerJPerK;
   private LinearHour unfrozenHour = LinearHour.NOTHING;
   private LinearHour frozenHour = LinearHour.NOTHING;
 
@@ -111,7 +111,7 @@ public final class RootBall {
     double before = edge.heatJ;
     edge.heatJ = edge.advance(pullC, bothWPerK, STEP_S);
     double edgeMeanC = pullC - (edge.heatJ - before) * kelvinPerStepJ;
-    core.heatJ -= innerJPerKStep * (coreC - edgeMeanC);
+    core.heatJ -= innerJPerK * (coreC - edgeMeanC);
   }
 
   /** Shares change only with the place, and division is most of a step's work. */
@@ -120,7 +120,7 @@ public final class RootBall {
     bothWPerK = aroundWPerK + innerWPerK;
     aroundShare = aroundWPerK / bothWPerK;
     kelvinPerStepJ = 1 / (bothWPerK * STEP_S);
-    innerJPerKStep = innerWPerK * STEP_S;
+    innerJPerK = innerWPerK * STEP_S;
     unfrozenHour = hourOf(edge.unfrozenJPerK, core.unfrozenJPerK, aroundWPerK);
     frozenHour = hourOf(edge.frozenJPerK, core.frozenJPerK, aroundWPerK);
   }
@@ -168,9 +168,9 @@ public final class RootBall {
     private final double unfrozenKPerJ;
     private final double frozenKPerJ;
     private double keptWattPerK;
-    private double keptSeconds;
-    private double unfrozenDecay;
-    private double frozenDecay;
+    private double keptForS;
+    private double unfrozenLeftShare;
+    private double frozenLeftShare;
 
     Store(double volumeM3, double waterFraction, double startC) {
       this(
@@ -219,7 +219,7 @@ public final class RootBall {
       double left = seconds;
       if (heat > 0 || (heat == 0 && aroundC > 0)) {
         double fromC = heat * unfrozenKPerJ;
-        double endC = aroundC + (fromC - aroundC) * unfrozenDecay;
+        double endC = aroundC + (fromC - aroundC) * unfrozenLeftShare;
         if (endC >= 0) {
           return unfrozenJPerK * endC;
         }
@@ -227,7 +227,7 @@ public final class RootBall {
         heat = 0;
       } else if (heat < -latentJ || (heat == -latentJ && aroundC < 0)) {
         double fromC = (heat + latentJ) * frozenKPerJ;
-        double endC = aroundC + (fromC - aroundC) * frozenDecay;
+        double endC = aroundC + (fromC - aroundC) * frozenLeftShare;
         if (endC <= 0) {
           return frozenJPerK * endC - latentJ;
         }
@@ -254,11 +254,11 @@ public final class RootBall {
 
     /** A whole step's decays change only with the place, so they are worth keeping. */
     private void keepDecays(double wattPerK, double seconds) {
-      if (wattPerK != keptWattPerK || seconds != keptSeconds) {
+      if (wattPerK != keptWattPerK || seconds != keptForS) {
         keptWattPerK = wattPerK;
-        keptSeconds = seconds;
-        unfrozenDecay = Math.exp(-seconds * wattPerK / unfrozenJPerK);
-        frozenDecay = Math.exp(-seconds * wattPerK / frozenJPerK);
+        keptForS = seconds;
+        unfrozenLeftShare = Math.exp(-seconds * wattPerK / unfrozenJPerK);
+        frozenLeftShare = Math.exp(-seconds * wattPerK / frozenJPerK);
       }
     }
 

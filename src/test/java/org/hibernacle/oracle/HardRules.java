@@ -33,13 +33,18 @@ final class HardRules {
     return rules.findings;
   }
 
-  private void judge() {
+  /** High summer is left to the keeper. */
+  static boolean judges(Season winter, LocalDate day) {
     LocalDate first = winter.start().plusMonths(1);
     LocalDate end = winter.endExclusive().minusDays(14);
+    return !day.isBefore(first) && day.isBefore(end);
+  }
+
+  private void judge() {
     boolean wokenUnderRoof = false;
     for (int i = 0; i < nights.size(); i++) {
       Night night = nights.get(i);
-      if (!night.day().isBefore(first) && night.day().isBefore(end)) {
+      if (judges(winter, night.day())) {
         rootBall(night);
         shoots(night);
         chilling(i);

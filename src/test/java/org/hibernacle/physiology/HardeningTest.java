@@ -136,7 +136,7 @@ class HardeningTest {
     PlantState longDays = live(MAPLE, HardeningTest::wave, n -> 15);
     int midwinter = night(1, 15);
     assertEquals(shortDays.rootLimitC()[midwinter], longDays.rootLimitC()[midwinter]);
-    assertEquals(-5, longDays.shootLimitC()[midwinter]);
+    assertEquals(-7, longDays.shootLimitC()[midwinter]);
     assertTrue(shortDays.shootLimitC()[midwinter] < -18);
     assertEquals(0, Hardening.shortDayReadiness(13.5));
     assertEquals(0.5, Hardening.shortDayReadiness(12.5));
@@ -191,7 +191,14 @@ class HardeningTest {
   @Test
   void theKeepersOwnLimitAndTheRootstockComeFirst() {
     assertEquals(-4, limit(SomePlant.of("Acer palmatum").ownRootLimit(-4).weak()));
-    assertEquals(-2, limit(SomePlant.of("Acer palmatum").ownRootLimit(1)), "not above unhardened");
+    assertEquals(1, limit(SomePlant.of("Acer palmatum").ownRootLimit(1)), "warmer than unhardened");
+    Acclimation never =
+        Hardening.roots(SomePlant.of("Acer palmatum").ownRootLimit(1).plant(), SEASON);
+    assertEquals(1, never.leastC(), "and then it never hardens");
+    Acclimation fig =
+        Hardening.roots(SomePlant.of("Ficus microcarpa").ownRootLimit(3).plant(), SEASON);
+    assertEquals(3, fig.leastC(), "nor does a plant that can not");
+    assertEquals(3, fig.mostC());
     double olive = SomePlant.species("Olea europaea").rootLimitC();
     assertEquals(olive, limit(SomePlant.of("Acer palmatum").on("Olea europaea")));
   }

@@ -101,9 +101,9 @@ class PlantStateTest {
     Arrays.fill(heat, 100);
     int restEnd = CORE_START + 50;
     PlantState maple = live("Acer palmatum");
-    assertEquals(restEnd + 40, maple.budBreak());
+    assertEquals(restEnd + 50, maple.budBreak());
     heat[restEnd] = 99;
-    assertEquals(restEnd + 41, live("Acer palmatum").budBreak());
+    assertEquals(restEnd + 51, live("Acer palmatum").budBreak());
   }
 
   /** Order of waking as growers see it: larch, then maples, then pines. Common practice. */
@@ -190,7 +190,7 @@ class PlantStateTest {
     Arrays.fill(airMeanC, -20);
     PlantState maple = live("Acer palmatum");
     assertEquals(-2, maple.rootLimitC()[0]);
-    assertEquals(-5, maple.shootLimitC()[0]);
+    assertEquals(-7, maple.shootLimitC()[0]);
     assertEquals(0, maple.rootHardness()[0]);
     assertTrue(maple.rootLimitC()[1] < -2);
   }

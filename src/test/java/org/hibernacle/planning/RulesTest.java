@@ -134,7 +134,7 @@ class RulesTest {
   /** New growth of the maple stands -1 °C. */
   @Test
   void growthThatARoofWokeIsNotFrosted() {
-    path[NIGHT] = GLASS;
+    path[NIGHT - 1] = GLASS;
     budBreak = NIGHT;
     airMinC[NIGHT + 20] = -1;
     assertEquals(List.of(), judge());
@@ -219,19 +219,19 @@ class RulesTest {
     assertEquals(List.of(), judge());
   }
 
-  /** From 1 August to 15 June. */
+  /** From 1 August to 16 June. */
   @Test
   void highSummerIsLeftToTheKeeper() {
     ballMinC[30] = -30;
-    ballMinC[350] = -30;
+    ballMinC[351] = -30;
     assertEquals(List.of(), judge());
     ballMinC[30] = 5;
-    ballMinC[350] = 5;
+    ballMinC[351] = 5;
     ballMinC[31] = -30;
     assertEquals(Rule.ROOT_BALL, only(31).rule());
     ballMinC[31] = 5;
-    ballMinC[349] = -30;
-    assertEquals(Rule.ROOT_BALL, only(349).rule());
+    ballMinC[350] = -30;
+    assertEquals(Rule.ROOT_BALL, only(350).rule());
   }
 
   @Test

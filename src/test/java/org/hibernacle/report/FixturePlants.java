@@ -38,6 +38,9 @@ final class FixturePlants {
 
   private FixturePlants() {}
 
+  private static final Species.RootKill ROOT_DEATH =
+      new Species.RootKill(-8, "whole", Species.RootKill.Relation.KILLS, "invented", true);
+
   static List<PlantPlan> all() {
     List<PlantPlan> all = new ArrayList<>();
     // Hardy: no move at all.
@@ -307,7 +310,7 @@ final class FixturePlants {
           Group.HARDY_DECIDUOUS,
           Foliage.DECIDUOUS,
           HardinessZone.parse("6a"),
-          Optional.empty(),
+          basis.equals("published") ? Optional.of(ROOT_DEATH) : Optional.empty(),
           -6,
           basis,
           -2,
