@@ -12,7 +12,7 @@ import org.hibernacle.planning.Violation;
  */
 final class Clause {
   /** Rules that keep the safety margin. */
-  private static final Set<Rule> WITH_MARGIN = Set.of(Rule.ROOT_BALL, Rule.SHOOTS);
+  static final Set<Rule> WITH_MARGIN = Set.of(Rule.ROOT_BALL, Rule.SHOOTS);
 
   private final Material m;
   private final Plant plant;
@@ -21,9 +21,15 @@ final class Clause {
   private boolean limitTold;
   private boolean marginTold;
 
-  Clause(Material material, Plant plant) {
+  /**
+   * Begins to tell.
+   *
+   * @param kept whether the plan keeps the safety margin, so that it may be told
+   */
+  Clause(Material material, Plant plant, boolean kept) {
     this.m = material;
     this.plant = plant;
+    this.marginTold = !kept;
     this.marginK = m.plan().inventory().settings().safetyMarginK();
   }
 

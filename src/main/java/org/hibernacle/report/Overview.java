@@ -186,12 +186,18 @@ final class Overview {
     facts.add(
         new SeasonReport.Fact(m.words().text("overview.winters"), wintersUsed(m), StyleRole.PLAIN));
     Settings settings = plan.inventory().settings();
+    int accepted =
+        plan.plants().stream()
+            .filter(p -> p.verdict() != Verdict.UNPROTECTED)
+            .mapToInt(m::wintersBroken)
+            .max()
+            .orElse(0);
     fact(
         "caution",
         StyleRole.PLAIN,
         "caution",
         m.measures().difference(settings.safetyMarginK()),
-        settings.acceptedRiskOfTen(),
+        accepted,
         m.measures().temperature(0));
     fact("moving-days", StyleRole.PLAIN, "plain", weekdays(settings));
   }

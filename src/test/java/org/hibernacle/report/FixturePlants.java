@@ -129,7 +129,7 @@ final class FixturePlants {
   }
 
   private static Violation violation(Rule rule, Place place, double foundC) {
-    double limitC = rule == Rule.BALL_FROZEN ? 0 : -4;
+    double limitC = rule == Rule.BALL_FROZEN ? 0 : rule == Rule.CHILLING ? 12 : -4;
     return new Violation(rule, COLD, COLD_DAY, place.name(), foundC, limitC, Math.abs(foundC) - 2);
   }
 
