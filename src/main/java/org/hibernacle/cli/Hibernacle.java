@@ -15,7 +15,13 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     versionProvider = Hibernacle.Version.class,
     description = "Plans the winter of a collection of container-grown trees.",
-    subcommands = {PlanCommand.class, WintersCommand.class, CommandLine.HelpCommand.class},
+    subcommands = {
+      PlanCommand.class,
+      BlankCommand.class,
+      SpeciesCommand.class,
+      WintersCommand.class,
+      CommandLine.HelpCommand.class
+    },
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
       "0:done",

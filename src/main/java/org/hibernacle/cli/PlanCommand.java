@@ -6,9 +6,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.hibernacle.input.EarlierPlan;
 import org.hibernacle.input.InventoryWorkbook;
 import org.hibernacle.input.Problems;
@@ -123,7 +125,8 @@ final class PlanCommand implements Callable<Integer> {
       return ExitCode.BAD_INPUT;
     }
     if (!quiet) {
-      ProblemPrinter.print(problems, err());
+      ProblemPrinter.printBriefly(
+          Stream.concat(problems.sorted().stream(), plan.get().notes().stream()).toList(), err());
     }
     Optional<SheetTable> log = carried(earlierLog, inventory.get());
     if (log.isPresent() && !new EarlierLog(log.get()).isOf(plan.get().season())) {
@@ -213,7 +216,7 @@ final class PlanCommand implements Callable<Integer> {
   }
 
   private static String logSheet() {
-    return Words.of(java.util.Locale.ENGLISH).text("section.log");
+    return Words.of(Locale.ENGLISH).text("section.log");
   }
 
   private List<String> options(SeasonPlan plan) {

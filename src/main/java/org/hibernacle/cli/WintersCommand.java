@@ -25,7 +25,12 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "winters",
     mixinStandardHelpOptions = true,
-    description = "Tells what each winter in temperature files was like: frosts, chill, gaps.")
+    description = "Tells what each winter in temperature files was like: frosts, chill, gaps.",
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  hibernacle winters station.csv --latitude 48.1",
+      "  hibernacle winters 2019.csv 2020.csv --from 10-01 --to 03-31 --csv"
+    })
 final class WintersCommand implements Callable<Integer> {
   private static final double DEFAULT_LATITUDE_DEG = 45;
 

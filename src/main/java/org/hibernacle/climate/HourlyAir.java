@@ -2,16 +2,45 @@ package org.hibernacle.climate;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.hibernacle.model.DailyExtremes;
 import org.hibernacle.model.TemperatureSeries;
 
 /**
  * The 24 hours of any day on file: as measured where the file has them, else by {@link DailyCurve}.
- *
- * @param series the file
- * @param latitudeDeg of the station, north positive, -66..66
+ * The Sun of one day of the calendar serves all years: it differs by a minute between them. Safe
+ * for several threads.
  */
-public record HourlyAir(TemperatureSeries series, double latitudeDeg) {
+public final class HourlyAir {
+  /** A leap year, so that every day of the calendar is in it. */
+  private static final int SUN_YEAR = 2024;
+
+  private final TemperatureSeries series;
+  private final double latitudeDeg;
+  private final Map<Integer, DayLength> sun = new ConcurrentHashMap<>();
+
+  /**
+   * The air of a file.
+   *
+   * @param series the file
+   * @param latitudeDeg of the station, north positive, -66..66
+   */
+  public HourlyAir(TemperatureSeries series, double latitudeDeg) {
+    this.series = series;
+    this.latitudeDeg = latitudeDeg;
+  }
+
+  /** The file. */
+  public TemperatureSeries series() {
+    return series;
+  }
+
+  /** When the Sun is up on that day. */
+  public DayLength sun(LocalDate day) {
+    LocalDate sameDay = day.withYear(SUN_YEAR);
+    return sun.computeIfAbsent(sameDay.getDayOfYear(), key -> DayLength.at(latitudeDeg, sameDay));
+  }
 
   /**
    * Air temperature by hour, hour 0 first, °C. A neighbouring day that is not on file is taken to
@@ -30,6 +59,6 @@ public record HourlyAir(TemperatureSeries series, double latitudeDeg) {
     }
     DailyExtremes yesterday = series.days().getOrDefault(day.minusDays(1), today);
     DailyExtremes tomorrow = series.days().getOrDefault(day.plusDays(1), today);
-    return DailyCurve.hours(yesterday, today, tomorrow, DayLength.at(latitudeDeg, day));
+    return DailyCurve.hours(yesterday, today, tomorrow, sun(day));
   }
 }

@@ -5,7 +5,6 @@ import java.util.NavigableMap;
 import java.util.Objects;
 import org.hibernacle.model.DailyExtremes;
 import org.hibernacle.model.Season;
-import org.hibernacle.model.TemperatureSeries;
 
 /**
  * The air at the site, hour by hour, over the days of one season that are on file without a gap
@@ -36,15 +35,12 @@ public final class Winter {
    * Builds the site's air.
    *
    * @param season which
-   * @param series with every day of the season's core months
-   * @param latitudeDeg of the site, for day length
+   * @param air of a file with every day of the season's core months
    * @param siteColderByK offset on clear nights, K (0..10)
    * @throws IllegalArgumentException if a day of the core months is missing
    */
-  public static Winter of(
-      Season season, TemperatureSeries series, double latitudeDeg, double siteColderByK) {
-    NavigableMap<LocalDate, DailyExtremes> days = series.days();
-    HourlyAir air = new HourlyAir(series, latitudeDeg);
+  public static Winter of(Season season, HourlyAir air, double siteColderByK) {
+    NavigableMap<LocalDate, DailyExtremes> days = air.series().days();
     LocalDate first = season.coreStart();
     while (first.isAfter(season.start()) && days.containsKey(first.minusDays(1))) {
       first = first.minusDays(1);
@@ -62,7 +58,7 @@ public final class Winter {
     for (int i = 0; i < count; i++) {
       LocalDate day = first.plusDays(i);
       DailyExtremes today = Objects.requireNonNull(days.get(day));
-      dayLengthH[i] = DayLength.at(latitudeDeg, day).lengthH();
+      dayLengthH[i] = air.sun(day).lengthH();
       double[] hours = air.on(day);
       double offsetK = today.rangeK() > CLEAR_DAY_RANGE_K ? siteColderByK : 0;
       for (int h = 0; h < 24; h++) {

@@ -50,6 +50,7 @@ final class OwnSpeciesRows {
   }
 
   private static Optional<Species> read(Row row, String taxon, Optional<Species> base) {
+    ExampleRow.warn(row, Column.SPECIES_NOTES);
     Optional<Species> species =
         new SpeciesRow(row, base).read(base.map(Species::taxon).orElse(taxon), false);
     species.ifPresent(s -> row.note(Code.OWN_SPECIES, found(s, base), consequence(s, base)));

@@ -15,8 +15,8 @@ import java.util.OptionalDouble;
  * @param zone hardiness zone of the top, roots in the ground
  * @param rootKill published evidence on root killing; never drives a plan
  * @param rootLimitC root-ball temperature at which damage is likely to begin, midwinter, °C
- * @param rootLimitBasis how the limit was come by: {@code published}, {@code common-practice} or
- *     {@code rule:NAME}
+ * @param rootLimitBasis how the limit was come by: {@code published}, {@code common-practice},
+ *     {@code rule:NAME}, or {@code own} for a keeper's figure
  * @param unhardenedLimitC the same limit before hardening or after it is lost, °C
  * @param newGrowthLimitC air temperature that fresh growth stands, °C
  * @param chillNeed how much cold ends rest
@@ -115,8 +115,15 @@ public record Species(
     }
   }
 
-  /** Whether the midwinter root limit is anything weaker than a published figure. */
+  /**
+   * Whether the midwinter root limit is anything weaker than a published figure that was read in a
+   * text: a rule, a habit of growers, a figure recalled from memory, or a mere bound.
+   */
   public boolean rootLimitIsEstimate() {
-    return !rootLimitBasis.equals("published");
+    boolean readAndNoBound =
+        rootKill
+            .filter(kill -> kill.verified() && kill.relation() != RootKill.Relation.SURVIVES)
+            .isPresent();
+    return !rootLimitBasis.equals("published") || !readAndNoBound;
   }
 }

@@ -1,5 +1,6 @@
 package org.hibernacle.physiology;
 
+import java.util.OptionalDouble;
 import org.hibernacle.model.Foliage;
 import org.hibernacle.model.Species;
 import org.hibernacle.model.Species.ChillNeed;
@@ -18,7 +19,7 @@ import org.hibernacle.model.Species.ChillNeed;
  * @param hours chilling hours that end rest
  * @param growingDegreeHours heat after rest at which buds break, K·h; own estimates by group
  */
-record Rest(double portions, double hours, double growingDegreeHours) {
+public record Rest(double portions, double hours, double growingDegreeHours) {
   /** The needs of a species. */
   static Rest of(Species species) {
     double portions =
@@ -38,16 +39,18 @@ record Rest(double portions, double hours, double growingDegreeHours) {
           case MEDIUM -> 1000;
           case HIGH -> 1500;
         };
-    return new Rest(portions, hours, heatToBudBreak(species));
+    return new Rest(portions, hours, heatToBudBreakKh(species).orElse(Double.POSITIVE_INFINITY));
   }
 
-  private static double heatToBudBreak(Species species) {
+  /** Heat after rest at which buds break, K·h; empty for plants without a rest. An estimate. */
+  public static OptionalDouble heatToBudBreakKh(Species species) {
     boolean early = species.newGrowthLimitC() <= -3;
     return switch (species.group()) {
-      case HARDY_DECIDUOUS -> early ? 2800 : 4000;
-      case TENDER_ROOTED_HARDY -> species.foliage() == Foliage.DECIDUOUS ? 4000 : 5500;
-      case HARDY_CONIFER, HARDY_EVERGREEN, MEDITERRANEAN -> 5500;
-      case SUBTROPICAL, TROPICAL -> Double.POSITIVE_INFINITY;
+      case HARDY_DECIDUOUS -> OptionalDouble.of(early ? 2800 : 4000);
+      case TENDER_ROOTED_HARDY ->
+          OptionalDouble.of(species.foliage() == Foliage.DECIDUOUS ? 4000 : 5500);
+      case HARDY_CONIFER, HARDY_EVERGREEN, MEDITERRANEAN -> OptionalDouble.of(5500);
+      case SUBTROPICAL, TROPICAL -> OptionalDouble.empty();
     };
   }
 

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.hibernacle.climate.HourlyAir;
 import org.hibernacle.climate.UsableWinter;
 import org.hibernacle.climate.Winter;
 import org.hibernacle.climate.WinterSelection;
@@ -52,13 +53,9 @@ public final class SeasonPlanner {
         seasonYear.isPresent()
             ? new Season(seasonYear.getAsInt(), settings.southern())
             : seasons.get(seasons.size() - 1).next();
+    HourlyAir air = new HourlyAir(selection.series(), settings.latitudeDeg());
     List<Winter> winters =
-        seasons.parallelStream()
-            .map(
-                s ->
-                    Winter.of(
-                        s, selection.series(), settings.latitudeDeg(), settings.siteColderByK()))
-            .toList();
+        seasons.parallelStream().map(s -> Winter.of(s, air, settings.siteColderByK())).toList();
     WintersOnFile onFile =
         new WintersOnFile(planned, winters, inventory.places(), settings.latitudeDeg());
     return Optional.of(plan(inventory, selection, onFile));

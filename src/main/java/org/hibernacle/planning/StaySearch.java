@@ -88,8 +88,9 @@ final class StaySearch {
     return best;
   }
 
+  /** Moves of one night; none on the first, which is spent at home. */
   private void arrive(int n) {
-    for (int to = 0; to < places && n < nights; to++) {
+    for (int to = 0; to < places && n > 0 && n < nights; to++) {
       for (int from = 0; from < places && admissible[to]; from++) {
         if (from == to || !admissible[from] || !mayMove.allows(n, from, to)) {
           continue;

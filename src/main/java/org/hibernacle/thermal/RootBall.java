@@ -31,6 +31,8 @@ public final class RootBall {
   /** Step, s. */
   static final double STEP_S = 900;
 
+  static final int STEPS_PER_HOUR = (int) (3600 / STEP_S);
+
   private static final double SOLID_J_PER_M3K = 0.90e6;
   private static final double WATER_J_PER_M3K = 4.18e6;
   private static final double ICE_J_PER_M3K = 1.9e6;
@@ -44,6 +46,8 @@ public final class RootBall {
   private double aroundShare;
   private double kelvinPerStepJ;
   private double innerJPerKStep;
+  private LinearHour unfrozenHour = LinearHour.NOTHING;
+  private LinearHour frozenHour = LinearHour.NOTHING;
 
   /**
    * A ball at one temperature.
@@ -61,6 +65,35 @@ public final class RootBall {
     double conducting = CONDUCTIVITY_W_PER_MK * shellM2 / pathM;
     // Tiny balls even out within minutes; slower than a step is all the same to a root.
     innerWPerK = Math.min(conducting, 0.5 * core.frozenJPerK / STEP_S);
+  }
+
+  /**
+   * Lets one hour pass, in one go where the ball stays clear of its plateau, in steps where not.
+   *
+   * @param aroundC temperature of the surroundings, °C, weighted by conductance
+   * @param aroundWPerK conductance to them, W/K (> 0)
+   */
+  public void hour(double aroundC, double aroundWPerK) {
+    if (aroundWPerK != keptAroundWPerK) {
+      keepShares(aroundWPerK);
+    }
+    boolean unfrozen = edge.heatJ > 0 && core.heatJ > 0;
+    boolean frozen = edge.heatJ < -edge.latentJ && core.heatJ < -core.latentJ;
+    if (unfrozen || frozen) {
+      LinearHour hour = unfrozen ? unfrozenHour : frozenHour;
+      double edgeC = edge.temperatureC();
+      double coreC = core.temperatureC();
+      double nextEdgeC = hour.edgeC(edgeC, coreC, aroundC);
+      double nextCoreC = hour.coreC(edgeC, coreC, aroundC);
+      if (unfrozen ? nextEdgeC > 0 && nextCoreC > 0 : nextEdgeC < 0 && nextCoreC < 0) {
+        edge.setSensible(nextEdgeC);
+        core.setSensible(nextCoreC);
+        return;
+      }
+    }
+    for (int step = 0; step < STEPS_PER_HOUR; step++) {
+      step(aroundC, aroundWPerK);
+    }
   }
 
   /**
@@ -88,6 +121,17 @@ public final class RootBall {
     aroundShare = aroundWPerK / bothWPerK;
     kelvinPerStepJ = 1 / (bothWPerK * STEP_S);
     innerJPerKStep = innerWPerK * STEP_S;
+    unfrozenHour = hourOf(edge.unfrozenJPerK, core.unfrozenJPerK, aroundWPerK);
+    frozenHour = hourOf(edge.frozenJPerK, core.frozenJPerK, aroundWPerK);
+  }
+
+  private LinearHour hourOf(double edgeJPerK, double coreJPerK, double aroundWPerK) {
+    LinearHour step = LinearHour.step(edgeJPerK, coreJPerK, aroundWPerK, innerWPerK);
+    LinearHour hour = LinearHour.NOTHING;
+    for (int i = 0; i < STEPS_PER_HOUR; i++) {
+      hour = hour.then(step);
+    }
+    return hour;
   }
 
   /** Temperature of the edge shell, °C: what roots at the wall feel, and what limits judge. */
@@ -142,7 +186,7 @@ public final class RootBall {
       this.latentJ = latentJ;
       this.unfrozenKPerJ = 1 / unfrozenJPerK;
       this.frozenKPerJ = 1 / frozenJPerK;
-      this.heatJ = startC > 0 ? unfrozenJPerK * startC : frozenJPerK * startC - latentJ;
+      setSensible(startC);
     }
 
     double temperatureC() {
@@ -150,6 +194,12 @@ public final class RootBall {
         return heatJ * unfrozenKPerJ;
       }
       return heatJ < -latentJ ? (heatJ + latentJ) * frozenKPerJ : 0;
+    }
+
+    /** Sets a temperature clear of the plateau, °C: above 0 unfrozen, below 0 frozen through. */
+    void setSensible(double temperatureC) {
+      heatJ =
+          temperatureC > 0 ? unfrozenJPerK * temperatureC : frozenJPerK * temperatureC - latentJ;
     }
 
     double ice() {

@@ -10,8 +10,6 @@ import org.hibernacle.model.PlaceKind;
  * planner proposes, this disposes: plans, reasons and reviews all rest on {@link #simulate}.
  */
 public final class Simulator {
-  private static final int STEPS_PER_HOUR = (int) (3600 / RootBall.STEP_S);
-
   private final Winter winter;
   private final List<Place> places;
   private final PlaceClimate[] climates;
@@ -113,9 +111,7 @@ public final class Simulator {
           (exchange.airWPerK() * climate.wrapC()[hour]
                   + exchange.baseWPerK() * climate.baseC()[hour])
               / wattPerK;
-      for (int step = 0; step < STEPS_PER_HOUR; step++) {
-        ball.step(aroundC, wattPerK);
-      }
+      ball.hour(aroundC, wattPerK);
       if (ball.edgeC() < ballMin) {
         ballMin = ball.edgeC();
         ballMinHour = hour;

@@ -41,7 +41,7 @@ final class SoilColumn {
   private final double[] depthM;
   private final double[] heatJPerM3;
   private final double[] temperatureC;
-  private final double[] fluxW;
+  private final double[] fluxWPerM2;
 
   /** A column of loam in the layers used for gardens. */
   SoilColumn(java.util.function.DoubleUnaryOperator startCAtDepthM) {
@@ -65,7 +65,7 @@ final class SoilColumn {
     depthM = new double[n];
     heatJPerM3 = new double[n];
     temperatureC = new double[n];
-    fluxW = new double[n + 1];
+    fluxWPerM2 = new double[n + 1];
     double top = 0;
     for (int i = 0; i < n; i++) {
       depthM[i] = top + thicknessM[i] / 2;
@@ -90,14 +90,14 @@ final class SoilColumn {
     int n = heatJPerM3.length;
     for (double done = 0; done < seconds; done += STEP_S) {
       double topHalf = thicknessM[0] / 2 / conductivity(0);
-      fluxW[0] = (aboveC - temperatureC[0]) / (surfaceM2KPerW + topHalf);
+      fluxWPerM2[0] = (aboveC - temperatureC[0]) / (surfaceM2KPerW + topHalf);
       for (int i = 1; i < n; i++) {
         double resistance =
             thicknessM[i - 1] / 2 / conductivity(i - 1) + thicknessM[i] / 2 / conductivity(i);
-        fluxW[i] = (temperatureC[i - 1] - temperatureC[i]) / resistance;
+        fluxWPerM2[i] = (temperatureC[i - 1] - temperatureC[i]) / resistance;
       }
       for (int i = 0; i < n; i++) {
-        heatJPerM3[i] += (fluxW[i] - fluxW[i + 1]) * STEP_S / thicknessM[i];
+        heatJPerM3[i] += (fluxWPerM2[i] - fluxWPerM2[i + 1]) * STEP_S / thicknessM[i];
         temperatureC[i] = temperature(heatJPerM3[i]);
       }
     }

@@ -1,0 +1,165 @@
+package org.hibernacle.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The main job as a keeper starts it: exit codes, messages, and what stands in the folder. */
+class PlanCommandTest {
+  private static final Path DEMO = Path.of("demo-data", "inventory.xlsx");
+  private static final Path WEATHER = Path.of("demo-data", "temperatures.csv");
+  private static final Path TOO_LITTLE_ROOM =
+      Path.of("src", "test", "resources", "inventories", "too-little-room.xlsx");
+
+  @TempDir Path folder;
+
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  private int run(Object... args) {
+    String[] words = Stream.of(args).map(Object::toString).toArray(String[]::new);
+    return Hibernacle.run(new PrintWriter(out), new PrintWriter(err), words);
+  }
+
+  @Test
+  void theDemoIsPlannedAndNobodyIsLeftUnprotected() throws IOException {
+    assertEquals(ExitCode.DONE, run("plan", DEMO, WEATHER, "-o", folder), err::toString);
+    assertEquals(List.of("season-calendar.pdf", "season-plan.xlsx"), names(folder));
+    assertTrue(out.toString().contains("Wrote " + folder.resolve("season-plan.xlsx")));
+    assertTrue(out.toString().contains("10 winters on file, 2016/17 to 2025/26"), out.toString());
+  }
+
+  @Test
+  void tooLittleRoomIsDoneButSaidLoudlyAndTwiceTheSameBytes() throws IOException {
+    assertEquals(ExitCode.UNPROTECTED, run("plan", TOO_LITTLE_ROOM, WEATHER, "-o", folder));
+    assertTrue(out.toString().contains("CANNOT BE PROTECTED"), out.toString());
+    byte[] workbook = Files.readAllBytes(folder.resolve("season-plan.xlsx"));
+    byte[] calendar = Files.readAllBytes(folder.resolve("season-calendar.pdf"));
+    assertEquals(ExitCode.UNPROTECTED, run("plan", TOO_LITTLE_ROOM, WEATHER, "-o", folder));
+    assertArrayEquals(workbook, Files.readAllBytes(folder.resolve("season-plan.xlsx")));
+    assertArrayEquals(calendar, Files.readAllBytes(folder.resolve("season-calendar.pdf")));
+  }
+
+  @Test
+  void aFilledInLogIsCarriedOverAndAnotherWintersLogIsNotReplaced() throws IOException {
+    run("plan", TOO_LITTLE_ROOM, WEATHER, "-o", folder, "-q");
+    Path plan = folder.resolve("season-plan.xlsx");
+    edit(plan, "Log", "Remark", "stood in the lee of the wall");
+    run("plan", TOO_LITTLE_ROOM, WEATHER, "-o", folder, "-q");
+    assertEquals("stood in the lee of the wall", read(plan, "Log", "Remark"));
+
+    byte[] before = Files.readAllBytes(plan);
+    assertEquals(
+        ExitCode.NOT_WRITTEN,
+        run("plan", TOO_LITTLE_ROOM, WEATHER, "-o", folder, "--season", "2031"));
+    assertTrue(err.toString().contains("log of another winter"), err.toString());
+    assertArrayEquals(before, Files.readAllBytes(plan));
+  }
+
+  @Test
+  void aPlanIsAnInventoryToo() {
+    run("plan", TOO_LITTLE_ROOM, WEATHER, "-o", folder, "-q");
+    Path second = folder.resolve("second");
+    int code = run("plan", folder.resolve("season-plan.xlsx"), WEATHER, "-o", second, "-q");
+    assertEquals(ExitCode.UNPROTECTED, code, err::toString);
+  }
+
+  @Test
+  void aDryRunWritesNothing() throws IOException {
+    assertEquals(
+        ExitCode.UNPROTECTED,
+        run("plan", TOO_LITTLE_ROOM, WEATHER, "-o", folder.resolve("new"), "--dry-run"));
+    assertEquals(List.of(), names(folder));
+    assertTrue(out.toString().contains("Winters used"));
+  }
+
+  @Test
+  void badInputIsToldAtOnceAndNothingIsWritten() throws IOException {
+    Path broken = folder.resolve("broken.csv");
+    Files.writeString(broken, "date,tmin_c,tmax_c\n2020-01-01,5,1\n2020-01-02,cold,3\n");
+    assertEquals(
+        ExitCode.BAD_INPUT,
+        run("plan", folder.resolve("none.xlsx"), broken, "-o", folder.resolve("out")));
+    assertTrue(err.toString().contains("none.xlsx [IN-101]: there is no such file"));
+    assertTrue(err.toString().contains("line 2"), err.toString());
+    assertTrue(err.toString().contains("line 3"), err.toString());
+    assertFalse(Files.exists(folder.resolve("out")));
+    assertFalse(err.toString().contains("at org.hibernacle"), "no stack trace");
+  }
+
+  @Test
+  void aSummerAloneIsNoWinter() throws IOException {
+    Path summer = folder.resolve("summer.csv");
+    Files.writeString(summer, "date,tmin_c,tmax_c\n2020-07-01,15,25\n2020-07-02,14,26\n");
+    assertEquals(ExitCode.BAD_INPUT, run("plan", TOO_LITTLE_ROOM, summer, "-o", folder));
+    assertTrue(err.toString().contains("[PL-400]: no usable winter"), err.toString());
+    assertEquals(List.of("summer.csv"), names(folder));
+  }
+
+  @Test
+  void aWorkbookOpenElsewhereIsLeftAlone() throws IOException {
+    Files.createFile(folder.resolve(".~lock.season-plan.xlsx#"));
+    assertEquals(ExitCode.NOT_WRITTEN, run("plan", TOO_LITTLE_ROOM, WEATHER, "-o", folder));
+    assertTrue(err.toString().contains("open in another program"), err.toString());
+    assertEquals(List.of(".~lock.season-plan.xlsx#"), names(folder));
+  }
+
+  @Test
+  void wrongUseIsExplainedInTwoLines() {
+    assertEquals(ExitCode.WRONG_USE, run("plan", DEMO));
+    assertTrue(err.toString().contains("TEMPERATURES.csv"));
+    assertTrue(err.toString().contains("Try \"hibernacle plan --help\"."));
+  }
+
+  private static List<String> names(Path folder) throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.map(f -> f.getFileName().toString()).sorted().toList();
+    }
+  }
+
+  private static void edit(Path file, String sheet, String heading, String text)
+      throws IOException {
+    try (InputStream in = Files.newInputStream(file);
+        XSSFWorkbook book = new XSSFWorkbook(in)) {
+      Row row = book.getSheet(sheet).getRow(1);
+      row.getCell(column(book.getSheet(sheet), heading), Row.MissingCellPolicy.CREATE_NULL_AS_BLANK)
+          .setCellValue(text);
+      try (OutputStream out = Files.newOutputStream(file)) {
+        book.write(out);
+      }
+    }
+  }
+
+  private static String read(Path file, String sheet, String heading) throws IOException {
+    try (InputStream in = Files.newInputStream(file);
+        XSSFWorkbook book = new XSSFWorkbook(in)) {
+      Sheet log = book.getSheet(sheet);
+      return log.getRow(1).getCell(column(log, heading)).getStringCellValue();
+    }
+  }
+
+  private static int column(Sheet sheet, String heading) {
+    for (int i = 0; i < sheet.getRow(0).getLastCellNum(); i++) {
+      if (sheet.getRow(0).getCell(i).getStringCellValue().equals(heading)) {
+        return i;
+      }
+    }
+    throw new IllegalArgumentException("no column " + heading);
+  }
+}

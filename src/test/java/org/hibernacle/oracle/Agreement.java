@@ -1,0 +1,98 @@
+package org.hibernacle.oracle;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.hibernacle.planning.Rule;
+import org.hibernacle.planning.Violation;
+
+/**
+ * How far plan and oracle may lie apart. Both follow the same pages, so what remains is arithmetic:
+ * the program holds the air for a whole hour where the oracle draws it as a line, steps the ball in
+ * quarter hours, cuts the soil coarser, and takes day length from another formula. Night by night,
+ * over the demo and both cities, edges lie apart by 0.1 K (root mean square), air, week's mean and
+ * root limits by 0.03 K, shoot limits by 0.1 K. It can be up to 1 K of limit where rest ends a few
+ * nights apart, and more than that of the edge of a small pot in the hour in which it comes off its
+ * 0 °C plateau, since it then falls fast.
+ */
+final class Agreement {
+  static final double BALL_K = 0.5;
+  private static final double BALL_OFF_ITS_PLATEAU_K = 1;
+  static final double LIMIT_K = 0.3;
+  static final double AIR_K = 0.2;
+  static final double WEEK_K = 0.2;
+
+  /** Share of ice in the edge; the ball's 0.5 K while it is on the way to freezing. */
+  private static final double ICE_SHARE = 0.1;
+
+  private Agreement() {}
+
+  /** By how much the oracle may see a rule broken that the plan sees kept. */
+  static double mostMiss(Rule rule) {
+    return switch (rule) {
+      case ROOT_BALL -> BALL_K + LIMIT_K;
+      case SHOOTS -> AIR_K + LIMIT_K;
+      case CHILLING, WOKEN_GROWTH -> AIR_K;
+      case TOO_WARM_AT_REST -> WEEK_K;
+      case BALL_FROZEN -> ICE_SHARE;
+      case WAKES_IN_THE_DARK, TOO_DARK -> 0;
+    };
+  }
+
+  /**
+   * The night a violation speaks of, if the oracle met the same there. A plan dates a night by the
+   * day of its coldest hour, which is the day on which it begins or the next.
+   */
+  static Stream<Night> nights(Violation told, List<Night> nights) {
+    int morning = told.winter().index(told.day());
+    List<Night> same = new ArrayList<>();
+    for (int i = Math.max(0, morning - 1); i <= Math.min(morning, nights.size() - 1); i++) {
+      Night night = nights.get(i);
+      if (night.place().name().equals(told.place()) && sameMeasures(told, night)) {
+        same.add(night);
+      }
+    }
+    return same.stream();
+  }
+
+  private static boolean sameMeasures(Violation told, Night night) {
+    return switch (told.rule()) {
+      case ROOT_BALL ->
+          nearBall(told.foundC(), night.lowestEdgeC())
+              && near(told.limitC(), night.rootLimitC(), LIMIT_K);
+      case SHOOTS ->
+          near(told.foundC(), night.lowestAirC(), AIR_K)
+              && near(told.limitC(), night.shootLimitC(), LIMIT_K);
+      case CHILLING, WOKEN_GROWTH -> near(told.foundC(), night.lowestAirC(), AIR_K);
+      case TOO_WARM_AT_REST, WAKES_IN_THE_DARK -> near(told.foundC(), night.weekMeanC(), WEEK_K);
+      case BALL_FROZEN -> nearBall(told.foundC(), night.lowestEdgeC());
+      case TOO_DARK -> near(told.foundC(), night.meanAirC(), AIR_K);
+    };
+  }
+
+  private static boolean nearBall(double a, double b) {
+    double warmer = Math.max(a, b);
+    boolean comesOff = warmer <= 0 && warmer > -BALL_OFF_ITS_PLATEAU_K;
+    return near(a, b, comesOff ? BALL_OFF_ITS_PLATEAU_K : BALL_K);
+  }
+
+  private static boolean near(double a, double b, double most) {
+    return Math.abs(a - b) <= most;
+  }
+
+  /** Whether the oracle sees that rule broken, in that night, as the plan tells it. */
+  static boolean sees(Violation told, List<Night> nights, List<Finding> findings) {
+    boolean hairline = told.deficitK() <= mostMiss(told.rule());
+    return nights(told, nights)
+        .anyMatch(
+            night ->
+                hairline
+                    || findings.stream()
+                        .anyMatch(f -> f.rule() == told.rule() && f.day().equals(night.day())));
+  }
+
+  /** The findings that no rounding explains. */
+  static List<Finding> beyondRounding(List<Finding> findings) {
+    return findings.stream().filter(f -> f.miss() > mostMiss(f.rule())).toList();
+  }
+}

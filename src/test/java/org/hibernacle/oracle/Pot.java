@@ -1,0 +1,131 @@
+package org.hibernacle.oracle;
+
+import org.hibernacle.model.Container;
+import org.hibernacle.model.Place;
+import org.hibernacle.model.PlaceKind;
+
+/** One root ball in two parts, stepped forward in seconds; docs/models/root-ball.md. */
+final class Pot {
+  private static final double EDGE_SHARE = 0.35;
+  private static final double WATER_SHARE = 0.27;
+  private static final double UNFROZEN_J_PER_M3K = 0.90e6 + WATER_SHARE * 4.18e6;
+  private static final double FROZEN_J_PER_M3K = 0.90e6 + WATER_SHARE * 1.9e6;
+  private static final double LATENT_J_PER_M3 = WATER_SHARE * 334e6;
+  private static final double BASE_W_PER_MK = 1.2;
+
+  private final Container container;
+  private final double edgeM3;
+  private final double coreM3;
+  private final double edgeToCoreWPerK;
+
+  /** Heat counted from unfrozen at 0 °C, J. */
+  private double edgeJ;
+
+  private double coreJ;
+
+  Pot(Container container, double startC) {
+    this.container = container;
+    double volumeM3 = container.volumeL() / 1000;
+    edgeM3 = EDGE_SHARE * volumeM3;
+    coreM3 = volumeM3 - edgeM3;
+    edgeJ = startC * UNFROZEN_J_PER_M3K * edgeM3;
+    coreJ = startC * UNFROZEN_J_PER_M3K * coreM3;
+    double surfaceM2 = container.sideM2() + 2 * container.footprintM2();
+    double shellM2 = surfaceM2 * Math.pow(1 - EDGE_SHARE / 2, 2.0 / 3);
+    double pathM = volumeM3 / surfaceM2 / 2;
+    edgeToCoreWPerK = Math.min(0.8 * shellM2 / pathM, 0.5 * FROZEN_J_PER_M3K * coreM3 / 900);
+  }
+
+  double edgeC() {
+    return temperatureC(edgeJ, edgeM3);
+  }
+
+  double meanC() {
+    return EDGE_SHARE * edgeC() + (1 - EDGE_SHARE) * temperatureC(coreJ, coreM3);
+  }
+
+  /** Share of the edge's water that is ice. */
+  double iceShare() {
+    return Math.min(1, Math.max(0, -edgeJ / (LATENT_J_PER_M3 * edgeM3)));
+  }
+
+  /**
+   * What the pot exchanges with its surroundings in a place.
+   *
+   * @param wallWPerK through side and top, with the air or with what mulch lets through
+   * @param floorWPerK through the floor, with the air below a bench or with soil or slab
+   * @param airBelow whether air passes below
+   */
+  record Contact(double wallWPerK, double floorWPerK, boolean airBelow) {}
+
+  Contact contact(Place place, boolean covered) {
+    Place.Cover cover = covered ? place.cover() : Place.Cover.NONE;
+    double side = container.sideM2();
+    double foot = container.footprintM2();
+    double toAir = 1 / surfaceWPerM2K(place);
+    double wall = wallM2KPerW(container.material());
+    double diskM = 2 * Math.sqrt(foot / Math.PI);
+    double sideKPerW = (toAir + wall) / side;
+    double topKPerW = toAir / foot;
+    if (cover == Place.Cover.FLEECE) {
+      sideKPerW += Covers.FLEECE_M2K_PER_W / side;
+      topKPerW += Covers.FLEECE_M2K_PER_W / foot;
+    }
+    if (cover == Place.Cover.MULCH) {
+      double depthM = place.coverDepthCm() / 100;
+      double heightM = container.depthCm() / 100;
+      sideKPerW +=
+          Math.log(1 + depthM / (diskM / 2)) / (2 * Math.PI * heightM * Covers.MULCH_W_PER_MK);
+      topKPerW += Math.min(depthM, 0.10) / Covers.MULCH_W_PER_MK / foot;
+    }
+    boolean airBelow = place.kind() == PlaceKind.BENCH;
+    double floorWPerK = airBelow ? foot / (toAir + wall) : 2 * diskM * BASE_W_PER_MK;
+    return new Contact(1 / sideKPerW + 1 / topKPerW, floorWPerK, airBelow);
+  }
+
+  /** A step that is short against the time in which the edge answers, s. */
+  double stepS(Contact contact) {
+    double allWPerK = contact.wallWPerK() + contact.floorWPerK() + edgeToCoreWPerK;
+    return Math.min(60, 0.1 * FROZEN_J_PER_M3K * edgeM3 / allWPerK);
+  }
+
+  void step(Contact contact, double wallAirC, double belowC, double stepS) {
+    double edgeC = edgeC();
+    double fromCoreW = edgeToCoreWPerK * (temperatureC(coreJ, coreM3) - edgeC);
+    double fromOutsideW =
+        contact.wallWPerK() * (wallAirC - edgeC) + contact.floorWPerK() * (belowC - edgeC);
+    edgeJ += (fromOutsideW + fromCoreW) * stepS;
+    coreJ -= fromCoreW * stepS;
+  }
+
+  private static double temperatureC(double joules, double volumeM3) {
+    if (joules >= 0) {
+      return joules / (UNFROZEN_J_PER_M3K * volumeM3);
+    }
+    double latent = LATENT_J_PER_M3 * volumeM3;
+    return joules > -latent ? 0 : (joules + latent) / (FROZEN_J_PER_M3K * volumeM3);
+  }
+
+  /** From a surface to the air, W/m2K. */
+  static double surfaceWPerM2K(Place place) {
+    boolean open = place.wind() == Place.Wind.OPEN;
+    double windMPerS =
+        switch (place.kind()) {
+          case BENCH -> open ? 2 : 1;
+          case GROUND -> open ? 1.2 : 0.3;
+          case COLD_STORE, GLASSHOUSE, FROST_FREE_ROOM, WARM_ROOM -> 0;
+        };
+    return 5.7 + 3.8 * windMPerS;
+  }
+
+  private static double wallM2KPerW(Container.Material material) {
+    return switch (material) {
+      case CERAMIC -> 0.010;
+      case TERRACOTTA -> 0.012;
+      case PLASTIC -> 0.015;
+      case WOOD -> 0.14;
+      case CONCRETE -> 0.023;
+      case FABRIC -> 0.010;
+    };
+  }
+}

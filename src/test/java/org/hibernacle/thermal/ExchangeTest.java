@@ -1,0 +1,160 @@
+package org.hibernacle.thermal;
+
+import static org.hibernacle.thermal.ThermalChecks.expected;
+import static org.hibernacle.thermal.ThermalChecks.input;
+import static org.hibernacle.thermal.ThermalChecks.row;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.apache.commons.csv.CSVRecord;
+import org.hibernacle.SomePlace;
+import org.hibernacle.model.Container.Material;
+import org.hibernacle.model.Place;
+import org.hibernacle.model.PlaceKind;
+import org.junit.jupiter.api.Test;
+
+/** Coefficients of checks/thermal.csv, and what covers must do to them. */
+class ExchangeTest {
+  private static final ThermalClass POT = new ThermalClass(5, 0.09, 0.038, Material.CERAMIC);
+  private static final Place BENCH = SomePlace.of(PlaceKind.BENCH).open().place();
+
+  /** McAdams 1954, at the winds we take for a roof, a sheltered and an open bench. */
+  @Test
+  void surfacesExchangeAsMcAdamsMeasured() {
+    Place shed = SomePlace.of(PlaceKind.COLD_STORE).open().place();
+    Place sheltered = SomePlace.of(PlaceKind.BENCH).place();
+    assertSurface("h_mcadams_v0", 0, shed);
+    assertSurface("h_mcadams_v1", 1, sheltered);
+    assertSurface("h_mcadams_v2", 2, BENCH);
+    Place ground = SomePlace.of(PlaceKind.GROUND).open().place();
+    assertTrue(Exchange.windMPerS(ground) < Exchange.windMPerS(BENCH));
+    Place hedged = SomePlace.of(PlaceKind.GROUND).place();
+    assertTrue(Exchange.windMPerS(hedged) < Exchange.windMPerS(ground));
+  }
+
+  private static void assertSurface(String name, double windMPerS, Place place) {
+    CSVRecord row = row("coefficient", name);
+    assertEquals(windMPerS, input(row, "v"));
+    assertEquals(windMPerS, Exchange.windMPerS(place));
+    assertEquals(expected(row), Exchange.surfaceWPerM2K(place), 1e-9);
+  }
+
+  /** Incropera and DeWitt (from memory): a disk on a half space passes 2 D k. */
+  @Test
+  void theFloorConductsAsADiskOnTheGround() {
+    CSVRecord row = row("ground", "disk_shape_factor");
+    double diameterM = input(row, "D");
+    ThermalClass pot =
+        new ThermalClass(10, 0.2, Math.PI / 4 * diameterM * diameterM, Material.PLASTIC);
+    for (PlaceKind kind : PlaceKind.values()) {
+      Exchange exchange = Exchange.of(pot, SomePlace.of(kind).place(), false);
+      double perConductivity = expected(row) / input(row, "k");
+      double groundWPerMK = kind == PlaceKind.BENCH ? 0 : 1.2;
+      assertEquals(perConductivity * groundWPerMK, exchange.baseWPerK(), 1e-9, kind.name());
+    }
+  }
+
+  /** Side through its wall, top bare, floor like the side: sums of areas over resistances. */
+  @Test
+  void aPotOnABenchLosesHeatOnAllSides() {
+    double outer = 1 / 13.3;
+    double byHand = (0.09 + 0.038) / (outer + 0.010) + 0.038 / outer;
+    assertEquals(byHand, Exchange.of(POT, BENCH, true).airWPerK(), 1e-9);
+    assertEquals(0, Exchange.of(POT, BENCH, true).baseWPerK());
+  }
+
+  @Test
+  void deeperMulchCouplesLessAndDelaysMore() {
+    Place bare = SomePlace.of(PlaceKind.GROUND).place();
+    double before = Exchange.of(POT, bare, true).airWPerK();
+    double lagBefore = Exchange.mulchLagHours(bare);
+    assertEquals(0, lagBefore);
+    for (double depthCm = 1; depthCm <= 60; depthCm++) {
+      Place bed = SomePlace.of(PlaceKind.GROUND).mulch(depthCm).place();
+      double airWPerK = Exchange.of(POT, bed, true).airWPerK();
+      assertTrue(airWPerK < before, depthCm + " cm");
+      assertTrue(Exchange.mulchLagHours(bed) > lagBefore, depthCm + " cm");
+      before = airWPerK;
+      lagBefore = Exchange.mulchLagHours(bed);
+    }
+    Place bed = SomePlace.of(PlaceKind.GROUND).mulch(25).place();
+    assertEquals(0.25 * 0.25 / 6e-7 / 3600, Exchange.mulchLagHours(bed), 1e-9);
+  }
+
+  /** Limit of a thin layer: a flat wall, resistances d / k in series. */
+  @Test
+  void aThinMulchIsAFlatLayer() {
+    double depthM = 1e-4;
+    Place bed = SomePlace.of(PlaceKind.GROUND).mulch(100 * depthM).place();
+    double outer = 1 / Exchange.surfaceWPerM2K(bed);
+    double layer = depthM / Exchange.MULCH_W_PER_MK;
+    double flat = 0.09 / (outer + 0.010 + layer) + 0.038 / (outer + layer);
+    assertEquals(flat, Exchange.of(POT, bed, true).airWPerK(), 1e-5);
+  }
+
+  /** 25 cm round the side as a hollow cylinder, and the 10 cm that stay on top. */
+  @Test
+  void aDeepMulchIsACylinderWithALid() {
+    Place bed = SomePlace.of(PlaceKind.GROUND).mulch(25).place();
+    double outer = 1 / Exchange.surfaceWPerM2K(bed);
+    double radiusM = Math.sqrt(0.038 / Math.PI);
+    double heightM = 0.09 / (2 * Math.PI * radiusM);
+    double cylinder = Math.log((radiusM + 0.25) / radiusM) / (2 * Math.PI * heightM * 0.3);
+    double side = 1 / ((outer + 0.010) / 0.09 + cylinder);
+    double top = 0.038 / (outer + 0.10 / 0.3);
+    assertEquals(side + top, Exchange.of(POT, bed, true).airWPerK(), 1e-9);
+  }
+
+  @Test
+  void coversCountOnlyWhileTheyLie() {
+    Place plain = SomePlace.of(PlaceKind.GROUND).place();
+    for (Place place :
+        new Place[] {
+          SomePlace.of(PlaceKind.GROUND).mulch(20).place(),
+          SomePlace.of(PlaceKind.GROUND).fleece().place()
+        }) {
+      assertEquals(Exchange.of(POT, plain, true), Exchange.of(POT, place, false));
+      assertTrue(
+          Exchange.of(POT, place, true).airWPerK() < Exchange.of(POT, plain, true).airWPerK());
+    }
+  }
+
+  /** A night in fleece is worth 1 to 2 K to a ball that is not frozen: common practice. */
+  @Test
+  void fleeceGainsAKelvinOrTwoInOneNight() {
+    for (PlaceKind kind : List.of(PlaceKind.BENCH, PlaceKind.GROUND)) {
+      assertGains(0.5, 2.5, SomePlace.of(kind), 2);
+      assertGains(0.5, 2.5, SomePlace.of(kind).open(), 2);
+    }
+  }
+
+  /** Nothing below a bench warms what is already frozen: fleece then only delays. */
+  @Test
+  void fleeceDoesNextToNothingForAFrozenBallOnABench() {
+    assertGains(0, 0.3, SomePlace.of(PlaceKind.BENCH).open(), -1);
+  }
+
+  private static void assertGains(double leastK, double mostK, SomePlace place, double startC) {
+    double bareC = lowestOfOneNightC(place.place(), startC);
+    double gainK = lowestOfOneNightC(place.fleece().place(), startC) - bareC;
+    assertTrue(gainK > leastK && gainK < mostK, place.place().kind() + " " + gainK + " K");
+  }
+
+  /** A night that falls from -2 to -8 °C, over soil at +1 °C. */
+  private static double lowestOfOneNightC(Place place, double startC) {
+    Exchange exchange = Exchange.of(POT, place, true);
+    double wattPerK = exchange.airWPerK() + exchange.baseWPerK();
+    RootBall ball = new RootBall(POT, RootBall.WATER_FRACTION, startC);
+    double lowestC = 0;
+    for (int hour = 0; hour < 24; hour++) {
+      double airC = -5 + 3 * Math.cos(2 * Math.PI * (hour - 2) / 24);
+      double aroundC = (exchange.airWPerK() * airC + exchange.baseWPerK() * 1) / wattPerK;
+      for (int step = 0; step < 4; step++) {
+        ball.step(aroundC, wattPerK);
+      }
+      lowestC = Math.min(lowestC, ball.edgeC());
+    }
+    return lowestC;
+  }
+}

@@ -1,0 +1,230 @@
+package org.hibernacle.thermal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.SplittableRandom;
+import org.hibernacle.model.Container.Material;
+import org.junit.jupiter.api.Test;
+
+/** The ball of edge and core: what must hold whatever the weather. */
+class RootBallTest {
+  /** 5 L, round, ceramic, 22 cm wide. */
+  private static final ThermalClass POT = new ThermalClass(5, 0.09, 0.038, Material.CERAMIC);
+
+  private static final double WATT_PER_K = 2;
+
+  /**
+   * Conservation: within a step the edge moves one way, so the heat that came in lies between the
+   * flows at its first and at its last temperature.
+   */
+  @Test
+  void theHeatBalanceClosesOverAnyYear() {
+    long seed = 7_301;
+    SplittableRandom random = new SplittableRandom(seed);
+    RootBall ball = new RootBall(POT, RootBall.WATER_FRACTION, 15);
+    double atLeastJ = 0;
+    double atMostJ = 0;
+    double first = ball.heatJ();
+    for (int step = 0; step < 365 * 96; step++) {
+      double aroundC = wildC(random, step);
+      double edgeC = ball.edgeC();
+      double heatJ = ball.heatJ();
+      ball.step(aroundC, WATT_PER_K);
+      double perK = WATT_PER_K * RootBall.STEP_S;
+      double leastJ = perK * (aroundC - Math.max(edgeC, ball.edgeC()));
+      double mostJ = perK * (aroundC - Math.min(edgeC, ball.edgeC()));
+      double cameIn = ball.heatJ() - heatJ;
+      String where = "seed " + seed + ", step " + step;
+      assertTrue(cameIn >= leastJ - 1e-6 && cameIn <= mostJ + 1e-6, where);
+      atLeastJ += leastJ;
+      atMostJ += mostJ;
+    }
+    double change = ball.heatJ() - first;
+    assertTrue(change > atLeastJ && change < atMostJ, change + " J");
+  }
+
+  /** With next to no way out, core and edge share what there is and none is lost. */
+  @Test
+  void coreAndEdgeEvenOutWithoutLoss() {
+    RootBall ball = new RootBall(POT, RootBall.WATER_FRACTION, 10);
+    ball.step(-40, WATT_PER_K);
+    assertTrue(ball.edgeC() < ball.coreC() - 1, ball.edgeC() + " " + ball.coreC());
+    double heatJ = ball.heatJ();
+    for (int step = 0; step < 96; step++) {
+      ball.step(-40, 1e-9);
+    }
+    assertEquals(ball.coreC(), ball.edgeC(), 1e-3);
+    assertEquals(heatJ, ball.heatJ(), 0.1);
+  }
+
+  /**
+   * An explicit scheme in steps of a second, written out below, is the witness. What counts for a
+   * plan is the lowest temperature of a night.
+   */
+  @Test
+  void stepsOfAQuarterHourFollowStepsOfASecond() {
+    long seed = 7_302;
+    SplittableRandom random = new SplittableRandom(seed);
+    RootBall ball = new RootBall(POT, RootBall.WATER_FRACTION, 6);
+    Fine fine = new Fine(6);
+    double worstK = 0;
+    double worstNightK = 0;
+    for (int night = 0; night < 60; night++) {
+      double lowestC = 99;
+      double fineLowestC = 99;
+      for (int hour = 0; hour < 24; hour++) {
+        double day = night + hour / 24.0;
+        double aroundC =
+            6 * Math.sin(2 * Math.PI * day)
+                + 6 * Math.sin(2 * Math.PI * day / 9.7)
+                + random.nextDouble(-1, 1);
+        for (int step = 0; step < 4; step++) {
+          ball.step(aroundC, WATT_PER_K);
+          fine.pass(aroundC, 900);
+          worstK = Math.max(worstK, Math.abs(ball.edgeC() - fine.edgeC()));
+          worstK = Math.max(worstK, Math.abs(ball.coreC() - fine.coreC()));
+        }
+        lowestC = Math.min(lowestC, ball.edgeC());
+        fineLowestC = Math.min(fineLowestC, fine.edgeC());
+      }
+      worstNightK = Math.max(worstNightK, Math.abs(lowestC - fineLowestC));
+    }
+    assertTrue(worstNightK < 0.1, "seed " + seed + ": lowest of a night, K: " + worstNightK);
+    assertTrue(worstK < 0.6, "seed " + seed + ": where a plateau ends, K: " + worstK);
+  }
+
+  @Test
+  void whatFrozeStaysFrozenUntilHeatHasThawedIt() {
+    RootBall ball = new RootBall(POT, RootBall.WATER_FRACTION, 1);
+    steps(ball, -10, 3 * 96);
+    assertEquals(1, ball.coreIce());
+    steps(ball, 0, 7 * 96);
+    assertEquals(1, ball.coreIce(), 1e-9);
+    assertEquals(1, ball.edgeIce(), 1e-9);
+    double latentJ = 0.005 * RootBall.WATER_FRACTION * RootBall.WATER_LATENT_J_PER_M3;
+    int atLeast = (int) (latentJ / (WATT_PER_K * 5 * RootBall.STEP_S));
+    steps(ball, 5, atLeast - 1);
+    assertTrue(ball.coreIce() > 0, "thawed with less heat than its ice asks for");
+    steps(ball, 5, 3 * atLeast);
+    assertEquals(0, ball.coreIce());
+    assertTrue(ball.edgeC() > 0);
+  }
+
+  /** 5 L, 22 cm wide and 13 cm deep, straight sides: what is left inside a shell of 1 to 2 cm. */
+  @Test
+  void theEdgeIsAShellOfOneToTwoCentimetres() {
+    double insideOne = Math.pow(20 / 22.0, 2) * 11 / 13;
+    double insideTwo = Math.pow(18 / 22.0, 2) * 9 / 13;
+    double core = 1 - RootBall.EDGE_SHARE;
+    assertTrue(core < insideOne && core > insideTwo, core + " of " + insideOne);
+  }
+
+  @Test
+  void aWetterBallFreezesLater() {
+    int before = 0;
+    for (double water = 0.05; water < 0.65; water += 0.05) {
+      RootBall ball = new RootBall(POT, water, 4);
+      int steps = 0;
+      while (ball.coreIce() < 1) {
+        ball.step(-5, WATT_PER_K);
+        steps++;
+      }
+      assertTrue(steps > before, "water " + water);
+      before = steps;
+    }
+  }
+
+  @Test
+  void theEdgeFreezesBeforeTheCoreAndThawsBeforeIt() {
+    RootBall ball = new RootBall(POT, RootBall.WATER_FRACTION, 2);
+    while (ball.edgeIce() < 1) {
+      ball.step(-8, WATT_PER_K);
+      assertTrue(ball.edgeIce() >= ball.coreIce());
+    }
+    assertTrue(ball.coreIce() < 1);
+    steps(ball, -8, 3 * 96);
+    while (ball.edgeIce() > 0) {
+      ball.step(8, WATT_PER_K);
+      assertTrue(ball.edgeIce() <= ball.coreIce());
+    }
+    assertTrue(ball.coreIce() > 0);
+  }
+
+  @Test
+  void colderSurroundingsNeverGiveAWarmerBall() {
+    long seed = 7_303;
+    SplittableRandom random = new SplittableRandom(seed);
+    for (int run = 0; run < 40; run++) {
+      RootBall warm = new RootBall(POT, RootBall.WATER_FRACTION, random.nextDouble(0.1, 10));
+      RootBall cold = new RootBall(POT, RootBall.WATER_FRACTION, warm.edgeC());
+      double perK = random.nextDouble(0.1, 8);
+      for (int step = 0; step < 30 * 96; step++) {
+        double aroundC = wildC(random, step);
+        warm.step(aroundC, perK);
+        cold.step(aroundC - Math.max(0, random.nextDouble(-2, 3)), perK);
+        String where = "seed " + seed + ", run " + run + ", step " + step;
+        assertTrue(cold.edgeC() <= warm.edgeC() + 1e-9, where);
+        assertTrue(cold.coreC() <= warm.coreC() + 1e-9, where);
+        assertTrue(cold.edgeIce() >= warm.edgeIce() - 1e-9, where);
+      }
+    }
+  }
+
+  private static void steps(RootBall ball, double aroundC, int count) {
+    for (int i = 0; i < count; i++) {
+      ball.step(aroundC, WATT_PER_K);
+    }
+  }
+
+  /** A daily wave around freezing with jumps from hour to hour, °C. */
+  private static double wildC(SplittableRandom random, int step) {
+    return 5 * Math.sin(2 * Math.PI * step / 96) + random.nextDouble(-9, 8);
+  }
+
+  /** The same two stores with the law in its plainest form. */
+  private static final class Fine {
+    private static final double VOLUME_M3 = 0.005;
+    private final double[] shares = {RootBall.EDGE_SHARE, 1 - RootBall.EDGE_SHARE};
+    private final double[] heatJ = new double[2];
+    private final double innerWPerK;
+
+    Fine(double startC) {
+      double water = RootBall.WATER_FRACTION;
+      for (int i = 0; i < 2; i++) {
+        heatJ[i] = shares[i] * VOLUME_M3 * (0.90e6 + water * 4.18e6) * startC;
+      }
+      double surfaceM2 = POT.sideM2() + 2 * POT.footM2();
+      double shellM2 = surfaceM2 * Math.pow(1 - RootBall.EDGE_SHARE / 2, 2.0 / 3);
+      double conducting = 0.8 * shellM2 / (0.5 * VOLUME_M3 / surfaceM2);
+      double most = 0.5 * shares[1] * VOLUME_M3 * (0.90e6 + water * 1.9e6) / 900;
+      innerWPerK = Math.min(conducting, most);
+    }
+
+    void pass(double aroundC, int seconds) {
+      for (int s = 0; s < seconds; s++) {
+        double inward = innerWPerK * (edgeC() - coreC());
+        heatJ[0] += WATT_PER_K * (aroundC - edgeC()) - inward;
+        heatJ[1] += inward;
+      }
+    }
+
+    double edgeC() {
+      return temperatureC(0);
+    }
+
+    double coreC() {
+      return temperatureC(1);
+    }
+
+    private double temperatureC(int store) {
+      double water = RootBall.WATER_FRACTION;
+      double volumeM3 = shares[store] * VOLUME_M3;
+      double latentJ = volumeM3 * water * 334e6;
+      if (heatJ[store] > 0) {
+        return heatJ[store] / (volumeM3 * (0.90e6 + water * 4.18e6));
+      }
+      return Math.min(0, (heatJ[store] + latentJ) / (volumeM3 * (0.90e6 + water * 1.9e6)));
+    }
+  }
+}
