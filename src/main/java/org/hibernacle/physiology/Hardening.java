@@ -1,6 +1,5 @@
 package org.hibernacle.physiology;
 
-import org.hibernacle.model.Foliage;
 import org.hibernacle.model.Plant;
 import org.hibernacle.model.Plant.Vigour;
 import org.hibernacle.model.Season;
@@ -17,6 +16,8 @@ import org.hibernacle.model.Species;
  *       Nyström 1987).
  *   <li>Roots follow the root ball and do not answer to day length; shoots gain nothing at days
  *       over 13.5 h and all of it below 11.5 h (two-stage hardening: Howell and Weiser 1970).
+ *   <li>Unhardened shoots of hardy trees are this year's wood in early autumn; a light frost takes
+ *       leaves that are about to fall and no wood (common practice, no source).
  *   <li>Midwinter shoot limit: the zone's cold end plus 5 K for fine twigs, an estimate.
  *   <li>Subtropical and tropical plants do not harden: their unhardened limit counts for both.
  *   <li>Roots disturbed within the season's year count as young: half the span. A weak plant keeps
@@ -43,9 +44,9 @@ public final class Hardening {
   /** Unhardened shoot limit, °C, an estimate. */
   static double unhardenedShootC(Species species) {
     return switch (species.group()) {
-      case HARDY_CONIFER, HARDY_DECIDUOUS, HARDY_EVERGREEN -> -5;
-      case TENDER_ROOTED_HARDY -> species.foliage() == Foliage.DECIDUOUS ? -5 : -4;
-      case MEDITERRANEAN -> -2;
+      case HARDY_CONIFER, HARDY_DECIDUOUS, HARDY_EVERGREEN -> -7;
+      case TENDER_ROOTED_HARDY -> -5;
+      case MEDITERRANEAN -> -4;
       case SUBTROPICAL, TROPICAL -> species.unhardenedLimitC();
     };
   }
@@ -65,8 +66,9 @@ public final class Hardening {
 
   /** How the plant's roots harden in that season. */
   static Acclimation roots(Plant plant, Season season) {
-    double least = plant.rootSpecies().unhardenedLimitC();
     double most = midwinterRootLimitC(plant, season);
+    boolean hardens = plant.rootSpecies().group().hardens();
+    double least = hardens ? Math.max(plant.rootSpecies().unhardenedLimitC(), most) : most;
     double span = least - most;
     return new Acclimation(
         least,
@@ -81,7 +83,7 @@ public final class Hardening {
     Species species = plant.rootSpecies();
     double least = species.unhardenedLimitC();
     if (plant.ownRootLimitC().isPresent()) {
-      return Math.min(least, plant.ownRootLimitC().getAsDouble());
+      return plant.ownRootLimitC().getAsDouble();
     }
     if (!species.group().hardens()) {
       return least;

@@ -46,10 +46,10 @@ public record Rest(double portions, double hours, double growingDegreeHours) {
   public static OptionalDouble heatToBudBreakKh(Species species) {
     boolean early = species.newGrowthLimitC() <= -3;
     return switch (species.group()) {
-      case HARDY_DECIDUOUS -> OptionalDouble.of(early ? 2800 : 4000);
+      case HARDY_DECIDUOUS -> OptionalDouble.of(early ? 3600 : 5000);
       case TENDER_ROOTED_HARDY ->
-          OptionalDouble.of(species.foliage() == Foliage.DECIDUOUS ? 4000 : 5500);
-      case HARDY_CONIFER, HARDY_EVERGREEN, MEDITERRANEAN -> OptionalDouble.of(5500);
+          OptionalDouble.of(species.foliage() == Foliage.DECIDUOUS ? 5000 : 6500);
+      case HARDY_CONIFER, HARDY_EVERGREEN, MEDITERRANEAN -> OptionalDouble.of(6500);
       case SUBTROPICAL, TROPICAL -> OptionalDouble.empty();
     };
   }

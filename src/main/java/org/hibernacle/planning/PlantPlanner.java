@@ -88,12 +88,14 @@ final class PlantPlanner {
   private boolean learn(int[][] broken, List<Lived> lives) {
     boolean news = false;
     for (Lived lived : lives) {
-      for (Lived.Broken b : lived.violations()) {
-        int night = winters.planNight(lived.winter(), b.night());
-        int ticks = Cost.ticks(b.violation());
-        if (ticks > broken[b.place()][night]) {
-          broken[b.place()][night] = ticks;
-          news = true;
+      int[] ticks = new int[lived.path().length];
+      lived.violations().forEach(b -> ticks[b.night()] += Cost.ticks(b.violation()));
+      for (int n = 0; n < ticks.length; n++) {
+        int[] known = broken[lived.path()[n]];
+        int night = winters.planNight(lived.winter(), n);
+        if (ticks[n] > known[night]) {
+          known[night] = Math.min(ticks[n], Cost.MOST_BROKEN_PER_NIGHT);
+          news |= ticks[n] <= Cost.MOST_BROKEN_PER_NIGHT;
         }
       }
     }

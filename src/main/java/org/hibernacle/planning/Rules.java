@@ -47,9 +47,7 @@ final class Rules {
   List<Lived.Broken> judge(Lived lived) {
     List<Lived.Broken> broken = new ArrayList<>();
     Winter winter = winters.winter(lived.winter());
-    int from = Math.max(0, winter.index(winter.season().start().plusMonths(1)));
-    int to = Math.min(lived.path().length, winter.index(winter.season().endExclusive()) - 15);
-    for (int night = from; night < to; night++) {
+    for (int night = firstJudged(winter); night < endJudged(winter); night++) {
       rootBall(lived, night, broken);
       shoots(lived, night, broken);
       chilling(lived, night, broken);
@@ -62,6 +60,16 @@ final class Rules {
       }
     }
     return broken;
+  }
+
+  /** First night that is judged: a month after the season's start, or the first on file. */
+  static int firstJudged(Winter winter) {
+    return Math.max(0, winter.index(winter.season().start().plusMonths(1)));
+  }
+
+  /** Night after the last that is judged: a fortnight before the season's end. */
+  static int endJudged(Winter winter) {
+    return Math.min(winter.nights(), winter.index(winter.season().endExclusive().minusDays(14)));
   }
 
   private Place place(Lived lived, int night) {
@@ -142,7 +150,7 @@ final class Rules {
   private void wokenGrowth(Lived lived, int night, List<Lived.Broken> broken) {
     PlantState state = lived.state();
     int woke = state.budBreak();
-    if (night < woke || woke >= lived.path().length || !place(lived, woke).roofed()) {
+    if (night < woke || woke == 0 || !place(lived, woke - 1).roofed()) {
       return;
     }
     double limitC = species.newGrowthLimitC();

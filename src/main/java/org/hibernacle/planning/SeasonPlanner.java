@@ -129,7 +129,8 @@ public final class SeasonPlanner {
     int night = 0;
     double least = Double.POSITIVE_INFINITY;
     for (Lived lived : lives) {
-      for (int n = 0; n < lived.path().length; n++) {
+      Winter winter = winters.winter(lived.winter());
+      for (int n = Rules.firstJudged(winter); n < Rules.endJudged(winter); n++) {
         double marginK = lived.trace().ballMinC()[n] - lived.state().rootLimitC()[n];
         if (marginK < least) {
           least = marginK;

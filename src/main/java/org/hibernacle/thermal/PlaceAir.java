@@ -60,7 +60,7 @@ final class PlaceAir {
       double lagH = place.lagHours();
       boolean opened =
           place.vents()
-              && place.kind() != PlaceKind.GLASSHOUSE
+              && place.kind() == PlaceKind.COLD_STORE
               && state > STORE_VENTED_ABOVE_C
               && outsideC[i] < state;
       if (opened) {

@@ -93,8 +93,8 @@ final class Buds {
 
   private double warmthToBudBreakKh() {
     if (species.foliage() != Foliage.DECIDUOUS || species.group() == Group.MEDITERRANEAN) {
-      return 5500;
+      return 6500;
     }
-    return species.newGrowthLimitC() <= -3 ? 2800 : 4000;
+    return species.newGrowthLimitC() <= -3 ? 3600 : 5000;
   }
 }

@@ -26,7 +26,8 @@ final class Indoors {
   private static double underRoof(Place place, double beforeC, double outC, double sunK) {
     double goalC = outC + place.warmerByK() + sunK;
     boolean glass = place.kind() == PlaceKind.GLASSHOUSE;
-    boolean opened = !glass && place.vents() && beforeC > 5 && outC < beforeC;
+    boolean opened =
+        place.kind() == PlaceKind.COLD_STORE && place.vents() && beforeC > 5 && outC < beforeC;
     double lagHours = opened ? Math.min(2, place.lagHours()) : place.lagHours();
     double airC = goalC + (beforeC - goalC) * Math.exp(-1 / lagHours);
     if (glass && place.vents() && airC > 10) {

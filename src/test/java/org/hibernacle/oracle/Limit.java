@@ -1,6 +1,5 @@
 package org.hibernacle.oracle;
 
-import org.hibernacle.model.Foliage;
 import org.hibernacle.model.Group;
 import org.hibernacle.model.Plant;
 import org.hibernacle.model.Season;
@@ -46,18 +45,20 @@ final class Limit {
     }
     double hardestC = plant.ownRootLimitC().orElse(leastC - spanK);
     if (!plant.species().group().hardens()) {
+      leastC = plant.ownRootLimitC().orElse(leastC);
       hardestC = leastC;
     }
+    leastC = Math.max(leastC, hardestC);
     return new Limit(leastC, hardestC, new Rate(10, 0.012, 0.003), new Rate(5, 0.010, 0.004));
   }
 
   static Limit ofShoots(Species species) {
-    double leastC = -5;
-    if (species.group() == Group.TENDER_ROOTED_HARDY && species.foliage() == Foliage.EVERGREEN) {
-      leastC = -4;
+    double leastC = -7;
+    if (species.group() == Group.TENDER_ROOTED_HARDY) {
+      leastC = -5;
     }
     if (species.group() == Group.MEDITERRANEAN) {
-      leastC = -2;
+      leastC = -4;
     }
     double hardestC = species.zone().coldEndC() + 5;
     if (!species.group().hardens()) {
