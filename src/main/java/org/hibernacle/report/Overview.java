@@ -58,8 +58,7 @@ final class Overview {
     List<PlantPlan> all = plan.plants();
     fact("plants", StyleRole.PLAIN, "plants", pots(all), all.size());
     List<PlantPlan> lost = plan.unprotected().toList();
-    StyleRole danger = lost.isEmpty() ? StyleRole.PLAIN : StyleRole.DANGER;
-    countAndNames("unprotected", danger, lost);
+    countAndNames(lost.isEmpty() ? "unprotected.none" : "unprotected", StyleRole.DANGER, lost);
     List<PlantPlan> staying = all.stream().filter(p -> p.verdict() == Verdict.STAYS_HOME).toList();
     countAndNames("staying", StyleRole.STAYS, staying);
     int threatened = pots(all.stream().filter(p -> p.withoutMoves().isPresent()).toList());

@@ -22,6 +22,7 @@ import org.hibernacle.model.Place;
 import org.hibernacle.model.Plant;
 import org.hibernacle.model.Season;
 import org.hibernacle.model.Species;
+import org.hibernacle.model.Species.RootKill;
 import org.hibernacle.model.Species.Toxicity;
 import org.hibernacle.planning.Move;
 import org.hibernacle.planning.PlantPlan;
@@ -151,6 +152,7 @@ final class FixturePlants {
     private final String taxon;
     private final List<Move> moves = new ArrayList<>();
     private String basis = "rule:zone-fit";
+    private Optional<RootKill> kill = Optional.empty();
     private Toxicity toxic = Toxicity.UNKNOWN;
     private OptionalDouble own = OptionalDouble.empty();
     private OptionalDouble value = OptionalDouble.empty();
@@ -167,6 +169,7 @@ final class FixturePlants {
 
     Row published() {
       basis = "published";
+      kill = Optional.of(new RootKill(-8, "whole", RootKill.Relation.LT50, "studer1978", true));
       return this;
     }
 
@@ -307,7 +310,7 @@ final class FixturePlants {
           Group.HARDY_DECIDUOUS,
           Foliage.DECIDUOUS,
           HardinessZone.parse("6a"),
-          Optional.empty(),
+          kill,
           -6,
           basis,
           -2,
