@@ -12,7 +12,10 @@ import org.hibernacle.planning.Violation;
  */
 final class Clause {
   /** Rules that keep the safety margin. */
-  private static final Set<Rule> WITH_MARGIN = Set.of(Rule.ROOT_BALL, Rule.SHOOTS);
+  static final Set<Rule> WITH_MARGIN = Set.of(Rule.ROOT_BALL, Rule.SHOOTS);
+
+  /** Of the last digit printed; sums of rounded numbers are not exact. */
+  private static final double HALF_A_DIGIT = 0.05;
 
   private final Material m;
   private final Plant plant;
@@ -21,9 +24,15 @@ final class Clause {
   private boolean limitTold;
   private boolean marginTold;
 
-  Clause(Material material, Plant plant) {
+  /**
+   * Begins to tell.
+   *
+   * @param kept whether the plan keeps the safety margin, so that it may be told
+   */
+  Clause(Material material, Plant plant, boolean kept) {
     this.m = material;
     this.plant = plant;
+    this.marginTold = !kept;
     this.marginK = m.plan().inventory().settings().safetyMarginK();
   }
 
@@ -66,9 +75,9 @@ final class Clause {
   private String found(Violation v) {
     double foundShown = m.measures().shown(v.foundC());
     double bound = bound(v);
-    if (v.rule() == Rule.TOO_WARM_AT_REST && foundShown <= bound) {
+    if (v.rule() == Rule.TOO_WARM_AT_REST && foundShown < bound + HALF_A_DIGIT) {
       return m.words().text("found.just-above", m.measures().degreesShown(bound));
-    } else if (v.rule() != Rule.TOO_WARM_AT_REST && foundShown >= bound) {
+    } else if (v.rule() != Rule.TOO_WARM_AT_REST && foundShown > bound - HALF_A_DIGIT) {
       return m.words().text("found.just-below", m.measures().degreesShown(bound));
     }
     return m.measures().temperature(v.foundC());

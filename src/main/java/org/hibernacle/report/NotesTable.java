@@ -76,7 +76,7 @@ final class NotesTable {
     note(
         StyleRole.PLAIN,
         "assumption",
-        m.words().text("assumption.risk", m.measures().difference(settings.safetyMarginK())));
+        m.words().text("assumption.margin", m.measures().difference(settings.safetyMarginK())));
     note(
         StyleRole.PLAIN,
         "assumption",

@@ -58,8 +58,7 @@ final class Overview {
     List<PlantPlan> all = plan.plants();
     fact("plants", StyleRole.PLAIN, "plants", pots(all), all.size());
     List<PlantPlan> lost = plan.unprotected().toList();
-    StyleRole danger = lost.isEmpty() ? StyleRole.PLAIN : StyleRole.DANGER;
-    countAndNames("unprotected", danger, lost);
+    countAndNames(lost.isEmpty() ? "unprotected.none" : "unprotected", StyleRole.DANGER, lost);
     List<PlantPlan> staying = all.stream().filter(p -> p.verdict() == Verdict.STAYS_HOME).toList();
     countAndNames("staying", StyleRole.STAYS, staying);
     int threatened = pots(all.stream().filter(p -> p.withoutMoves().isPresent()).toList());
@@ -186,11 +185,18 @@ final class Overview {
     facts.add(
         new SeasonReport.Fact(m.words().text("overview.winters"), wintersUsed(m), StyleRole.PLAIN));
     Settings settings = plan.inventory().settings();
+    int accepted =
+        plan.plants().stream()
+            .filter(p -> p.verdict() != Verdict.UNPROTECTED)
+            .mapToInt(m::wintersBroken)
+            .max()
+            .orElse(0);
     fact(
         "caution",
         StyleRole.PLAIN,
         "caution",
         m.measures().difference(settings.safetyMarginK()),
+        accepted,
         m.measures().temperature(0));
     fact("moving-days", StyleRole.PLAIN, "plain", weekdays(settings));
   }

@@ -47,7 +47,7 @@ final class PlantTable {
             .workbookColumn("margin", 10, m.measures().degreesApart())
             .workbookColumn("margin-day", 14)
             .workbookColumn("held", 17)
-            .workbookColumn("poison", 14)
+            .workbookColumn("poison", 20)
             .workbookColumn("earliest", 13)
             .workbookColumn("typical", 13)
             .workbookColumn("latest", 13);

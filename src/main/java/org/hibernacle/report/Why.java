@@ -12,6 +12,7 @@ import org.hibernacle.model.Settings;
 import org.hibernacle.planning.Move;
 import org.hibernacle.planning.PlantPlan;
 import org.hibernacle.planning.PlantPlan.Tightest;
+import org.hibernacle.planning.PlantPlan.Verdict;
 import org.hibernacle.planning.Rule;
 import org.hibernacle.planning.Stay;
 import org.hibernacle.planning.Violation;
@@ -34,7 +35,7 @@ final class Why {
   private Why(Material material, PlantPlan plan) {
     this.m = material;
     this.p = plan;
-    this.clause = new Clause(material, plan.plant());
+    this.clause = new Clause(material, plan.plant(), plan.verdict() != Verdict.UNPROTECTED);
     this.winters = material.plan().winters().size();
   }
 
@@ -141,8 +142,10 @@ final class Why {
     if (WITHOUT_DEGREES.contains(worst.rule())) {
       say("why.winters", m.wintersBroken(p), winters);
     } else {
+      String key = Clause.WITH_MARGIN.contains(worst.rule()) ? "why.deficit.margin" : "why.deficit";
       String deficit = m.measures().difference(worst.deficitK());
-      say("why.deficit", deficit, m.wintersBroken(p), winters);
+      double marginK = m.plan().inventory().settings().safetyMarginK();
+      say(key, deficit, m.wintersBroken(p), winters, m.measures().difference(marginK));
     }
     boolean onGround = m.winterStay(p).place().kind() == PlaceKind.GROUND;
     if (onGround && worst.rule() == Rule.ROOT_BALL) {

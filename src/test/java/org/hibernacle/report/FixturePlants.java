@@ -22,6 +22,7 @@ import org.hibernacle.model.Place;
 import org.hibernacle.model.Plant;
 import org.hibernacle.model.Season;
 import org.hibernacle.model.Species;
+import org.hibernacle.model.Species.RootKill;
 import org.hibernacle.model.Species.Toxicity;
 import org.hibernacle.planning.Move;
 import org.hibernacle.planning.PlantPlan;
@@ -37,9 +38,6 @@ final class FixturePlants {
   private static final LocalDate COLD_DAY = LocalDate.of(2025, 1, 22);
 
   private FixturePlants() {}
-
-  private static final Species.RootKill ROOT_DEATH =
-      new Species.RootKill(-8, "whole", Species.RootKill.Relation.KILLS, "invented", true);
 
   static List<PlantPlan> all() {
     List<PlantPlan> all = new ArrayList<>();
@@ -132,7 +130,7 @@ final class FixturePlants {
   }
 
   private static Violation violation(Rule rule, Place place, double foundC) {
-    double limitC = rule == Rule.BALL_FROZEN ? 0 : -4;
+    double limitC = rule == Rule.BALL_FROZEN ? 0 : rule == Rule.CHILLING ? 12 : -4;
     return new Violation(rule, COLD, COLD_DAY, place.name(), foundC, limitC, Math.abs(foundC) - 2);
   }
 
@@ -154,6 +152,7 @@ final class FixturePlants {
     private final String taxon;
     private final List<Move> moves = new ArrayList<>();
     private String basis = "rule:zone-fit";
+    private Optional<RootKill> kill = Optional.empty();
     private Toxicity toxic = Toxicity.UNKNOWN;
     private OptionalDouble own = OptionalDouble.empty();
     private OptionalDouble value = OptionalDouble.empty();
@@ -170,6 +169,7 @@ final class FixturePlants {
 
     Row published() {
       basis = "published";
+      kill = Optional.of(new RootKill(-8, "whole", RootKill.Relation.LT50, "studer1978", true));
       return this;
     }
 
@@ -310,7 +310,7 @@ final class FixturePlants {
           Group.HARDY_DECIDUOUS,
           Foliage.DECIDUOUS,
           HardinessZone.parse("6a"),
-          basis.equals("published") ? Optional.of(ROOT_DEATH) : Optional.empty(),
+          kill,
           -6,
           basis,
           -2,

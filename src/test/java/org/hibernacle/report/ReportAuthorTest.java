@@ -90,7 +90,8 @@ class ReportAuthorTest {
   void saysWhatBreaksByHowMuchInHowManyWintersAndWhatWouldHelp() {
     String why = cell("P-05", "why");
     assertTrue(why.contains("would have fallen to -7.5 °C on 22 Jan 2025"), why);
-    assertTrue(why.contains("missed by 5.5 K at worst, in 3 of 10 winters"), why);
+    assertTrue(
+        why.contains("with 2.0 K in hand was missed by 5.5 K at worst, in 3 of 10 winters"), why);
     assertTrue(why.contains("Unprotected at North bed"), why);
     assertTrue(why.contains("What would help: deep mulch"), why);
     assertEquals("7 of 10 winters", cell("P-05", "held"));
@@ -146,7 +147,7 @@ class ReportAuthorTest {
     assertEquals("First moving day", facts.get(0).label());
     assertEquals("Saturday 19 September 2026: P-04 Ficus microcarpa", facts.get(0).text());
     assertEquals("18 in 13 rows of the inventory", facts.get(1).text());
-    assertEquals("Cannot be protected", facts.get(2).label());
+    assertEquals("CANNOT BE PROTECTED", facts.get(2).label());
     assertTrue(facts.get(2).text().startsWith("4: P-05 Punica granatum, P-06"));
     assertEquals(StyleRole.DANGER, facts.get(2).role());
     assertEquals("2: P-01 Larix decidua, P-11 + Aunt", facts.get(3).text());
@@ -154,9 +155,9 @@ class ReportAuthorTest {
 
   @Test
   void neverCallsAPlantSafeThatWasNotLookedUp() {
-    assertEquals("not looked up", cell("P-01", "poison"));
+    assertEquals("poison not looked up", cell("P-01", "poison"));
     assertEquals("poisonous", cell("P-04", "poison"));
-    assertEquals("none known", cell("P-09", "poison"));
+    assertEquals("no poison known", cell("P-09", "poison"));
   }
 
   @Test

@@ -10,7 +10,6 @@ import com.lowagie.text.pdf.PdfString;
 import com.lowagie.text.pdf.PdfWriter;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
-import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.GregorianCalendar;
 import java.util.UUID;
@@ -22,9 +21,6 @@ import org.hibernacle.report.SeasonReport;
  */
 final class DocumentFacts {
   private static final String MAKER = "Hibernacle";
-
-  /** For a report without months and chart. */
-  private static final LocalDate NO_DATE = LocalDate.of(2000, 1, 1);
 
   private final SeasonReport report;
 
@@ -42,20 +38,13 @@ final class DocumentFacts {
 
   void afterOpen(PdfWriter writer) {
     // Put here and not through the document, which would answer with the clock.
-    PdfDate when = new PdfDate(GregorianCalendar.from(firstDay().atStartOfDay(ZoneOffset.UTC)));
+    PdfDate when = new PdfDate(GregorianCalendar.from(report.dated().atStartOfDay(ZoneOffset.UTC)));
     writer.getExtraCatalog().put(PdfName.LANG, new PdfString(report.language().toLanguageTag()));
     PdfDictionary info = writer.getInfo();
     info.put(PdfName.PRODUCER, new PdfString(MAKER));
     info.put(PdfName.CREATIONDATE, when);
     info.put(PdfName.FILEID, PdfEncryption.createInfoId(identity(), identity()));
     writer.createXmpMetadata();
-  }
-
-  private LocalDate firstDay() {
-    if (!report.months().isEmpty()) {
-      return report.months().get(0).month().atDay(1);
-    }
-    return report.chart().days().stream().findFirst().orElse(NO_DATE);
   }
 
   private byte[] identity() {

@@ -155,7 +155,8 @@ final class TemperatureDrawing {
       dash.lineTo(sample - 6, 4);
       dash.stroke();
       table.addCell(picture(dash));
-      table.addCell(Cells.of(type.phrase(chart.lines().get(i).name(), Style.BODY)));
+      PdfPCell name = Cells.of(type.phrase(chart.lines().get(i).name(), Style.BODY));
+      table.addCell(Cells.padded(name, 0, 1.5f));
     }
     table.completeRow();
     return table;

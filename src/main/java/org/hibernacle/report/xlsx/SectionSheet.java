@@ -107,7 +107,8 @@ final class SectionSheet {
   private void row(int number) {
     Section.Row row = section.rows().get(number);
     boolean again = section.continuesGroup(number);
-    Rules rules = section.isGrouped() && !again ? Rules.GROUP : Rules.THIN;
+    boolean grouped = section.isGrouped();
+    Rules rules = grouped && !again ? Rules.GROUP : Rules.THIN;
     XSSFRow target = sheet.createRow(sheet.getLastRowNum() + 1);
     int lines = 1;
     int index = 0;
@@ -115,12 +116,17 @@ final class SectionSheet {
       Column column = section.columns().get(i);
       if (column.media().contains(Medium.WORKBOOK)) {
         Cell cell = row.cells().get(i);
-        StyleRole role = again && i == 0 ? StyleRole.SUBTLE : role(column, row);
+        StyleRole role = i == 0 && grouped ? groupRole(again) : role(column, row);
         fill(target.createCell(index++), column, cell, role, rules);
         lines = Math.max(lines, Paragraphs.lines(display.text(cell), column.width()));
       }
     }
     Paragraphs.fit(target, lines, Styles.TEXT_PT);
+  }
+
+  /** What begins a group stands out, and is only repeated below. */
+  private static StyleRole groupRole(boolean again) {
+    return again ? StyleRole.SUBTLE : StyleRole.TITLE;
   }
 
   /** An Id bears the look of its row, any other cell that of its column. */
