@@ -48,7 +48,7 @@ class PlanCommandTest {
   @Test
   void tooLittleRoomIsDoneButSaidLoudlyAndTwiceTheSameBytes() throws IOException {
     assertEquals(ExitCode.UNPROTECTED, run("plan", TOO_LITTLE_ROOM, WEATHER, "-o", folder));
-    assertTrue(out.toString().contains("Cannot be protected"), out.toString());
+    assertTrue(out.toString().contains("CANNOT BE PROTECTED"), out.toString());
     byte[] workbook = Files.readAllBytes(folder.resolve("season-plan.xlsx"));
     byte[] calendar = Files.readAllBytes(folder.resolve("season-calendar.pdf"));
     assertEquals(ExitCode.UNPROTECTED, run("plan", TOO_LITTLE_ROOM, WEATHER, "-o", folder));

@@ -143,7 +143,8 @@ class RulesTest {
     assertEquals(0.5, only(NIGHT + 20).deficitK(), 1e-12);
     airMinC[NIGHT - 1] = -1.5;
     assertEquals(1, judge().size(), "before buds broke it harmed nothing");
-    path[NIGHT] = BENCH;
+    path[NIGHT - 1] = BENCH;
+    path[NIGHT] = GLASS;
     assertEquals(List.of(), judge(), "growth made outdoors is a matter of fleece");
   }
 
