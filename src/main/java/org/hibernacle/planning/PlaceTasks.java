@@ -34,7 +34,9 @@ final class PlaceTasks {
 
   List<Task> tasks() {
     List<Task> tasks = new ArrayList<>();
+    // Leaves fall and moss is picked before those move that rest in the cold.
     plans.stream()
+        .filter(p -> p.plant().species().group().restsCold())
         .flatMap(p -> p.moves().stream().map(Move::date))
         .min(Comparator.naturalOrder())
         .ifPresent(
