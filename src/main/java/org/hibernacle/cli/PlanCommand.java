@@ -102,11 +102,11 @@ final class PlanCommand implements Callable<Integer> {
     Problems earlierProblems = new Problems();
     Optional<SheetTable> earlierLog = earlierLog(folder, earlierProblems);
     if (inventory.isEmpty() || series.isEmpty() || problems.hasErrors()) {
-      ProblemPrinter.print(problems, err());
+      ProblemPrinter.printForStop(problems, err());
       return ExitCode.BAD_INPUT;
     }
     if (earlierProblems.hasErrors()) {
-      ProblemPrinter.print(earlierProblems, err());
+      ProblemPrinter.printForStop(earlierProblems, err());
       err().println("It may hold a filled-in log, so it is not replaced. Move it away first.");
       return ExitCode.NOT_WRITTEN;
     }
@@ -121,7 +121,7 @@ final class PlanCommand implements Callable<Integer> {
           names(temperatureFiles),
           "no usable winter",
           "at least one winter whose cold months are on file without longer gaps");
-      ProblemPrinter.print(problems, err());
+      ProblemPrinter.printForStop(problems, err());
       return ExitCode.BAD_INPUT;
     }
     if (!quiet) {
