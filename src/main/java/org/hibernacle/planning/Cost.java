@@ -29,8 +29,16 @@ final class Cost {
 
   /** Ticks for a rule broken by that much. */
   static int ticks(Violation violation) {
-    int weight = violation.rule() == Rule.TOO_WARM_AT_REST ? 3 : 1;
-    return Math.min(
-        MOST_BROKEN_PER_NIGHT, weight * (int) Math.ceil(violation.deficitK() * 10 - 1e-6));
+    return ticks(violation.rule(), violation.deficitK());
+  }
+
+  /** Ticks for the limit itself; none where only the safety margin was missed. */
+  static int ticksOfLimit(Violation violation) {
+    return ticks(violation.rule(), violation.belowLimitK());
+  }
+
+  private static int ticks(Rule rule, double missedK) {
+    int weight = rule == Rule.TOO_WARM_AT_REST ? 3 : 1;
+    return Math.min(MOST_BROKEN_PER_NIGHT, weight * (int) Math.ceil(missedK * 10 - 1e-6));
   }
 }

@@ -49,14 +49,15 @@ final class PlanNotes {
   }
 
   void winters(WintersOnFile winters) {
-    if (winters.count() == 1) {
+    if (Caution.widenedByK(winters.count()) > 0) {
       add(
           Severity.WARNING,
           "PL-403",
           "temperatures",
-          "one usable winter",
+          winters.count() == 1 ? "one usable winter" : winters.count() + " usable winters",
           "ten or more",
-          "the plan knows nothing of other winters; keep more in hand");
+          "the plan knows nothing of other winters, so it keeps more in hand than the safety"
+              + " margin; see the overview");
     }
     for (int w = 0; w < winters.count(); w++) {
       if (!PlaceBase.hasWholeYear(winters.winter(w))) {
@@ -71,16 +72,16 @@ final class PlanNotes {
     }
   }
 
-  void settings(Inventory inventory) {
+  void settings(Inventory inventory, Caution caution) {
     var settings = inventory.settings();
-    if (settings.acceptedRiskOfTen() > 0) {
+    if (settings.acceptedRiskOfTen() > 0 && caution.failuresAllowed() == 0) {
       add(
-          Severity.WARNING,
+          Severity.NOTE,
           "PL-405",
           "Settings, Accepted risk",
           settings.acceptedRiskOfTen() + " of 10 seasons",
-          "",
-          "this version plans for every winter on file and takes no risk");
+          "more winters on file",
+          "that is less than one of the winters on file, so no risk is taken");
     }
     if (settings.plantsPerMovingDay().isPresent() || settings.minutesPerMovingDay().isPresent()) {
       add(

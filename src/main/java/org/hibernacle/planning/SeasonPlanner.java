@@ -63,9 +63,10 @@ public final class SeasonPlanner {
 
   private static SeasonPlan plan(
       Inventory inventory, WinterSelection selection, WintersOnFile winters) {
+    Caution caution = Caution.of(inventory.settings(), winters.count());
     List<Planned> planned =
         inventory.plants().parallelStream()
-            .map(plant -> planOne(plant, inventory.settings(), winters))
+            .map(plant -> planOne(plant, inventory.settings(), caution, winters))
             .toList();
     List<PlantPlan> plans = planned.stream().map(Planned::plan).toList();
     PlaceForecasts forecasts = new PlaceForecasts(winters, plans);
@@ -78,11 +79,12 @@ public final class SeasonPlanner {
     PlanNotes notes = new PlanNotes();
     notes.selection(selection);
     notes.winters(winters);
-    notes.settings(inventory);
+    notes.settings(inventory, caution);
     notes.room(places);
     return new SeasonPlan(
         winters.season(),
         inventory,
+        caution,
         summaries(inventory.settings(), selection),
         plans,
         places,
@@ -101,13 +103,14 @@ public final class SeasonPlanner {
 
   private record Planned(PlantPlan plan, List<Task> tasks) {}
 
-  private static Planned planOne(Plant plant, Settings settings, WintersOnFile winters) {
-    PlantPlanner planner = new PlantPlanner(plant, settings, winters);
+  private static Planned planOne(
+      Plant plant, Settings settings, Caution caution, WintersOnFile winters) {
+    PlantPlanner planner = new PlantPlanner(plant, settings, caution, winters);
     PlantPlanner.Found found = planner.find();
-    List<Move> moves = new Reasons(planner, winters, settings, found.path()).moves();
+    List<Move> moves = new Reasons(planner, winters, settings, found).moves();
     List<Violation> broken = PlantPlanner.summary(found.lived());
     PlantPlan.Verdict verdict =
-        !broken.isEmpty()
+        found.cost().brokenTicks() > 0
             ? PlantPlan.Verdict.UNPROTECTED
             : moves.isEmpty() ? PlantPlan.Verdict.STAYS_HOME : PlantPlan.Verdict.MOVES;
     PlantPlan plan =

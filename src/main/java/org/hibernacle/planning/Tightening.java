@@ -32,7 +32,7 @@ final class Tightening {
       Optional<Path> closer = shifted(path, i, step);
       while (closer.isPresent()) {
         List<Lived> trial = planner.live(closer.get());
-        if (brokenTicks(trial) > brokenTicks(lived)) {
+        if (ticks(trial, found) > ticks(lived, found)) {
           break;
         }
         path = closer.get();
@@ -40,7 +40,7 @@ final class Tightening {
         closer = shifted(path, i, step);
       }
     }
-    return new PlantPlanner.Found(path, lived, found.atHome());
+    return planner.found(path, lived, found.excused());
   }
 
   /**
@@ -52,18 +52,18 @@ final class Tightening {
     Path path = found.path();
     List<Lived> lived = found.lived();
     boolean better = true;
-    while (better && brokenTicks(lived) > 0) {
+    while (better && ticks(lived, found) > 0) {
       better = false;
       for (Path other : shiftsOf(path)) {
         List<Lived> trial = planner.live(other);
-        if (brokenTicks(trial) < brokenTicks(lived)) {
+        if (ticks(trial, found) < ticks(lived, found)) {
           path = other;
           lived = trial;
           better = true;
         }
       }
     }
-    return new PlantPlanner.Found(path, lived, found.atHome());
+    return planner.found(path, lived, found.excused());
   }
 
   private List<Path> shiftsOf(Path path) {
@@ -108,10 +108,7 @@ final class Tightening {
     return Optional.empty();
   }
 
-  private static long brokenTicks(List<Lived> lives) {
-    return lives.stream()
-        .flatMap(lived -> lived.violations().stream())
-        .mapToLong(b -> Cost.ticks(b.violation()))
-        .sum();
+  private static long ticks(List<Lived> lives, PlantPlanner.Found found) {
+    return KnownBreaks.ticks(lives, found.excused());
   }
 }

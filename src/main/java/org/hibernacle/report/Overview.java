@@ -195,7 +195,7 @@ final class Overview {
         "caution",
         StyleRole.PLAIN,
         "caution",
-        m.measures().difference(settings.safetyMarginK()),
+        m.measures().difference(plan.caution().marginK()),
         accepted,
         m.measures().temperature(0));
     fact("moving-days", StyleRole.PLAIN, "plain", weekdays(settings));

@@ -28,7 +28,7 @@ final class PlantTable {
                 m.words()
                     .text(
                         "intro.season-plan",
-                        m.measures().difference(m.plan().inventory().settings().safetyMarginK()),
+                        m.measures().difference(m.plan().caution().marginK()),
                         m.measures().temperature(0),
                         m.measures().temperature(Rule.PLATEAU_SUFFICES_C)))
             .column("id", 8)

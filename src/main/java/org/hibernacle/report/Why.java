@@ -142,9 +142,9 @@ final class Why {
     if (WITHOUT_DEGREES.contains(worst.rule())) {
       say("why.winters", m.wintersBroken(p), winters);
     } else {
-      String key = Clause.WITH_MARGIN.contains(worst.rule()) ? "why.deficit.margin" : "why.deficit";
+      String key = worst.rule().keepsMargin() ? "why.deficit.margin" : "why.deficit";
       String deficit = m.measures().difference(worst.deficitK());
-      double marginK = m.plan().inventory().settings().safetyMarginK();
+      double marginK = m.plan().caution().marginK();
       say(key, deficit, m.wintersBroken(p), winters, m.measures().difference(marginK));
     }
     boolean onGround = m.winterStay(p).place().kind() == PlaceKind.GROUND;

@@ -27,7 +27,8 @@ public final class Oracle {
    */
   Oracle(Inventory inventory, TemperatureSeries file, Season planned, List<Season> winters) {
     this.planned = planned;
-    this.marginK = inventory.settings().safetyMarginK();
+    double extraK = List.of(0.0, 2.0, 1.0, 0.5, 0.0).get(Math.min(4, winters.size()));
+    this.marginK = inventory.settings().safetyMarginK() + extraK;
     for (Season winter : winters) {
       this.winters.put(winter, new Outside(winter, file, inventory.settings()));
     }

@@ -23,6 +23,7 @@ import org.hibernacle.model.PlaceKind;
 import org.hibernacle.model.Season;
 import org.hibernacle.model.Settings;
 import org.hibernacle.model.SheetTable;
+import org.hibernacle.planning.Caution;
 import org.hibernacle.planning.PlaceForecast;
 import org.hibernacle.planning.PlaceForecast.Week;
 import org.hibernacle.planning.PlantPlan;
@@ -61,7 +62,15 @@ public final class Fixtures {
         new Inventory(
             plants.stream().map(PlantPlan::plant).toList(), PLACES, settings, inventorySheets());
     return new SeasonPlan(
-        SEASON, inventory, winters(), plants, forecasts(plants), tasks(), traces(), notes());
+        SEASON,
+        inventory,
+        new Caution(settings.safetyMarginK(), 10, 1),
+        winters(),
+        plants,
+        forecasts(plants),
+        tasks(),
+        traces(),
+        notes());
   }
 
   public static Settings settings(Settings.Units units, Locale language) {

@@ -95,6 +95,7 @@ class WordsTest {
     return new SeasonPlan(
         other.season(),
         other.inventory(),
+        other.caution(),
         other.winters(),
         other.plants().subList(from, to),
         other.places().subList(0, 1),
