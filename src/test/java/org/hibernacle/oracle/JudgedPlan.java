@@ -17,6 +17,7 @@ import org.hibernacle.model.Inventory;
 import org.hibernacle.model.Place;
 import org.hibernacle.model.Plant;
 import org.hibernacle.model.Season;
+import org.hibernacle.model.Settings;
 import org.hibernacle.model.TemperatureSeries;
 import org.hibernacle.planning.CityGarden;
 import org.hibernacle.planning.CityGarden.City;
@@ -48,6 +49,11 @@ public record JudgedPlan(SeasonPlan plan, Oracle oracle) {
 
   /** The plan of every fourth plant of the demo's garden: it has ten winters, and time is short. */
   static JudgedPlan ofTheDemo() {
+    return ofTheDemo(0);
+  }
+
+  /** The same with an accepted risk of so many seasons in ten. */
+  static JudgedPlan ofTheDemo(int acceptedRiskOfTen) {
     Path folder = Path.of("demo-data");
     Problems problems = new Problems();
     Inventory inventory =
@@ -63,8 +69,27 @@ public record JudgedPlan(SeasonPlan plan, Oracle oracle) {
             .filter(i -> i % 4 == 0)
             .mapToObj(inventory.plants()::get)
             .toList();
-    return planned(
-        new Inventory(some, inventory.places(), inventory.settings(), inventory.sheets()), weather);
+    Settings settings = withRisk(inventory.settings(), acceptedRiskOfTen);
+    return planned(new Inventory(some, inventory.places(), settings, inventory.sheets()), weather);
+  }
+
+  private static Settings withRisk(Settings s, int acceptedRiskOfTen) {
+    return new Settings(
+        s.site(),
+        s.siteColderByK(),
+        s.latitudeDeg(),
+        s.longitudeDeg(),
+        s.zone(),
+        s.units(),
+        s.safetyMarginK(),
+        acceptedRiskOfTen,
+        s.movingDays(),
+        s.away(),
+        s.plantsPerMovingDay(),
+        s.minutesPerMovingDay(),
+        s.paper(),
+        s.firstDayOfWeek(),
+        s.language());
   }
 
   private static JudgedPlan planned(Inventory inventory, TemperatureSeries weather) {

@@ -56,6 +56,11 @@ public final class Oracle {
     return HardRules.broken(plant, winter, marginK, nights);
   }
 
+  /** The same of the limits alone, without any safety margin. */
+  List<Finding> brokenLimits(Plant plant, Season winter, List<Night> nights) {
+    return HardRules.broken(plant, winter, 0, nights);
+  }
+
   /** The same with so many kelvins more of safety margin. */
   List<Finding> brokenWithMore(double extraK, Plant plant, Season winter, List<Night> nights) {
     return HardRules.broken(plant, winter, marginK + extraK, nights);
