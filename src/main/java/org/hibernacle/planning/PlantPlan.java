@@ -19,6 +19,8 @@ import org.hibernacle.model.Season;
  * @param withoutMoves the worst that would happen if the plant stayed at home
  * @param ownLastSafeDays each winter's own last safe day at home in autumn, earliest first (as
  *     dates of the planned season); empty where home is safe in every winter
+ * @param displaced why it does not get the places and dates that would suit it best; empty if it
+ *     does
  * @param estimatedMassKg of the heaviest single pot, wet
  */
 public record PlantPlan(
@@ -30,6 +32,7 @@ public record PlantPlan(
     List<Violation> broken,
     Optional<Violation> withoutMoves,
     List<LocalDate> ownLastSafeDays,
+    Optional<Displaced> displaced,
     double estimatedMassKg) {
 
   /** In short. */

@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BiFunction;
@@ -70,14 +71,14 @@ final class PlantPlanner {
         known.learn(guess(p));
       }
     }
-    Found best = search(Set.of());
+    Found best = search(Set.of(), Openings.ALL);
     Found next = best;
     for (int failures = 1; failures <= failuresAllowed; failures++) {
       List<Found> others = new ArrayList<>();
       for (int winter : binding(next)) {
         Set<Integer> excused = new TreeSet<>(next.excused());
         excused.add(winter);
-        others.add(search(excused));
+        others.add(search(excused, Openings.ALL));
       }
       if (others.isEmpty()) {
         break;
@@ -93,12 +94,18 @@ final class PlantPlanner {
     return atHome.stream().map(lived -> trial.guess(lived, place)).toList();
   }
 
-  private Found search(Set<Integer> excused) {
-    int[][] worst = known.worst(excused);
+  /**
+   * Searches and lives until nothing new is met.
+   *
+   * @param excused winters from the safety margin
+   * @param openings room and hands left to it
+   */
+  Found search(Set<Integer> excused, Openings openings) {
     Path path = Path.standing(season.days(), home);
     List<Lived> lived = atHome;
+    int[][] worst = known.worst(excused);
     for (int round = 0; round < MOST_ROUNDS; round++) {
-      path = new Path(new StaySearch(costs(worst), suited(), home, this::mayMove).cheapest());
+      path = new Path(searchIn(worst, openings).cheapest());
       lived = trial.live(path.placeByNight());
       known.learn(lived);
       int[][] now = known.worst(excused);
@@ -107,7 +114,64 @@ final class PlantPlanner {
       }
       worst = now;
     }
-    return new Tightening(this, winters.places()).tighten(found(path, lived, excused));
+    Found found = found(path, lived, excused);
+    return new Tightening(this, openings, winters.places()).tighten(found);
+  }
+
+  private StaySearch searchIn(int[][] worst, Openings openings) {
+    return new StaySearch(
+        costs(worst),
+        suited(),
+        home,
+        Stay.LEAST_NIGHTS,
+        (night, from, to) -> openings.handsFree(night) && mayMove(night, from, to),
+        openings);
+  }
+
+  /** What the plant brings to the sharing of room and hands. */
+  Claim claim(Found found) {
+    int[][] worst = known.worst(found.excused());
+    Ledger.Load load = Ledger.Load.of(plant, home);
+    return new Claim() {
+      @Override
+      public Ledger.Load load() {
+        return load;
+      }
+
+      @Override
+      public Path wish() {
+        return found.path();
+      }
+
+      @Override
+      public Toll toll(Path path) {
+        return Toll.of(plant, path.equals(found.path()) ? found.cost() : expected(path, worst));
+      }
+
+      @Override
+      public Path cheapest(Openings left) {
+        return new Path(searchIn(worst, left).cheapest());
+      }
+
+      @Override
+      public List<Path> paths(OptionalLong extra, int most) {
+        StaySearch search = searchIn(worst, Openings.ALL);
+        long wish = found.cost().brokenTicks() * Cost.BROKEN_TICK + found.cost().comfort();
+        long budget = extra.isPresent() ? wish + extra.getAsLong() : Long.MAX_VALUE / 2;
+        List<Path> paths = new ArrayList<>(List.of(found.path()));
+        search.within(budget, most).forEach(path -> paths.add(new Path(path)));
+        return paths;
+      }
+    };
+  }
+
+  /** Cost of a path that was not lived, from what is known. */
+  private PathCost expected(Path path, int[][] worst) {
+    long ticks = 0;
+    for (int n = 0; n < season.days(); n++) {
+      ticks += worst[path.placeByNight()[n]][n];
+    }
+    return new PathCost(ticks, Comfort.of(path, comfort));
   }
 
   /** A path that was lived, with its cost. */
@@ -193,6 +257,10 @@ final class PlantPlanner {
         .filter(p -> winters.places().get(p).name().equals(name))
         .findFirst()
         .orElseThrow();
+  }
+
+  Plant plant() {
+    return plant;
   }
 
   /** Index of the plant's home. */

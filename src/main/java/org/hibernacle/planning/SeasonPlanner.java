@@ -65,9 +65,10 @@ public final class SeasonPlanner {
       Inventory inventory, WinterSelection selection, WintersOnFile winters) {
     Caution caution = Caution.of(inventory.settings(), winters.count());
     List<Planned> planned =
-        inventory.plants().parallelStream()
-            .map(plant -> planOne(plant, inventory.settings(), caution, winters))
-            .toList();
+        new Together(inventory, caution, winters)
+            .settle().parallelStream()
+                .map(settled -> planned(settled, inventory.settings(), winters))
+                .toList();
     List<PlantPlan> plans = planned.stream().map(Planned::plan).toList();
     PlaceForecasts forecasts = new PlaceForecasts(winters, plans);
     List<PlaceForecast> places = forecasts.forecasts();
@@ -103,11 +104,11 @@ public final class SeasonPlanner {
 
   private record Planned(PlantPlan plan, List<Task> tasks) {}
 
-  private static Planned planOne(
-      Plant plant, Settings settings, Caution caution, WintersOnFile winters) {
-    PlantPlanner planner = new PlantPlanner(plant, settings, caution, winters);
-    PlantPlanner.Found found = planner.find();
-    List<Move> moves = new Reasons(planner, winters, settings, found).moves();
+  private static Planned planned(
+      Together.Settled settled, Settings settings, WintersOnFile winters) {
+    Plant plant = settled.planner().plant();
+    PlantPlanner.Found found = settled.found();
+    List<Move> moves = new Reasons(settled.planner(), winters, settings, found).moves();
     List<Violation> broken = PlantPlanner.summary(found.lived());
     PlantPlan.Verdict verdict =
         found.cost().brokenTicks() > 0
@@ -123,6 +124,7 @@ public final class SeasonPlanner {
             broken,
             PlantPlanner.worst(found.atHome()),
             lastSafeDays(winters, found.atHome()),
+            settled.displaced(),
             Mass.wetKg(plant.container()));
     return new Planned(plan, new PlantTasks(plant, winters, found, moves).tasks());
   }

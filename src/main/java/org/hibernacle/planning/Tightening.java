@@ -15,10 +15,12 @@ final class Tightening {
   private static final int MOST_DAYS_SHIFTED = 8;
 
   private final PlantPlanner planner;
+  private final Openings openings;
   private final List<Place> places;
 
-  Tightening(PlantPlanner planner, List<Place> places) {
+  Tightening(PlantPlanner planner, Openings openings, List<Place> places) {
     this.planner = planner;
+    this.openings = openings;
     this.places = places;
   }
 
@@ -101,7 +103,10 @@ final class Tightening {
     int from = path.placeByNight()[night - 1];
     int to = path.placeByNight()[night];
     for (int n = night + step; n >= earliest && n <= latest; n += step) {
-      if (planner.mayMove(n, from, to)) {
+      if (!openings.open(step < 0 ? to : from, step < 0 ? n : n - 1)) {
+        return Optional.empty();
+      }
+      if (planner.mayMove(n, from, to) && openings.handsFree(n)) {
         return Optional.of(step < 0 ? path.with(n, night, to) : path.with(night, n, from));
       }
     }

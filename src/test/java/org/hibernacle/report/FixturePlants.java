@@ -241,6 +241,7 @@ final class FixturePlants {
           List.of(),
           Optional.empty(),
           List.of(),
+          Optional.empty(),
           7.6);
     }
 
@@ -272,6 +273,7 @@ final class FixturePlants {
           broken,
           Optional.of(violation(Rule.ROOT_BALL, BENCH, -12.3)),
           List.of(LocalDate.of(2026, 11, 9), LocalDate.of(2026, 11, 30), LocalDate.of(2027, 1, 2)),
+          Optional.empty(),
           volumeL * 0.95);
     }
 
