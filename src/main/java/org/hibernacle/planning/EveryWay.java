@@ -9,7 +9,8 @@ final class EveryWay {
   /** Paths of one plant, more of which are too many to try. */
   static final int MOST_PATHS = 2000;
 
-  private static final int MOST_TRIES = 2_000_000;
+  /** Nights looked at before it is given up, about a second. */
+  private static final long MOST_NIGHTS = 300_000_000;
 
   private final List<Claim> claims;
   private final List<List<Path>> ways;
@@ -17,7 +18,7 @@ final class EveryWay {
   private final Toll[] restAtLeast;
   private Toll best;
   private Optional<List<Path>> found = Optional.empty();
-  private int tries;
+  private long nightsSeen;
 
   /**
    * A search.
@@ -48,7 +49,7 @@ final class EveryWay {
 
   /** Whether nothing was left untried. */
   boolean finished() {
-    return tries < MOST_TRIES;
+    return nightsSeen < MOST_NIGHTS;
   }
 
   private void tryFrom(int i, Toll paid, List<Path> chosen) {
@@ -64,10 +65,10 @@ final class EveryWay {
     Openings left = ledger.left(claim.load());
     for (Path path : ways.get(i)) {
       Toll with = paid.plus(claim.toll(path));
-      if (with.plus(restAtLeast[i + 1]).compareTo(best) >= 0 || tries++ >= MOST_TRIES) {
+      if (with.plus(restAtLeast[i + 1]).compareTo(best) >= 0 || !finished()) {
         return;
       }
-      if (Ledger.fits(path, left)) {
+      if (fits(path, left)) {
         ledger.take(claim.load(), path);
         chosen.add(path);
         tryFrom(i + 1, with, chosen);
@@ -77,6 +78,11 @@ final class EveryWay {
     }
   }
 
+  private boolean fits(Path path, Openings left) {
+    nightsSeen += path.placeByNight().length;
+    return Ledger.fits(path, left);
+  }
+
   /** What those from {@code i} on pay at least, each as if it came next. */
   private Toll atLeast(int i) {
     Toll sum = Toll.NOTHING;
@@ -84,7 +90,7 @@ final class EveryWay {
       Claim claim = claims.get(k);
       Openings left = ledger.left(claim.load());
       for (Path path : ways.get(k)) {
-        if (Ledger.fits(path, left)) {
+        if (fits(path, left)) {
           sum = sum.plus(claim.toll(path));
           break;
         }

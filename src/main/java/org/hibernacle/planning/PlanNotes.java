@@ -2,7 +2,6 @@ package org.hibernacle.planning;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.hibernacle.climate.UsableWinter;
 import org.hibernacle.climate.WinterSelection;
 import org.hibernacle.model.Diagnostic;
@@ -83,15 +82,6 @@ final class PlanNotes {
           "more winters on file",
           "that is less than one of the winters on file, so no risk is taken");
     }
-    if (settings.plantsPerMovingDay().isPresent() || settings.minutesPerMovingDay().isPresent()) {
-      add(
-          Severity.WARNING,
-          "PL-406",
-          "Settings",
-          "a limit on the work of one moving day",
-          "",
-          "this version does not spread moves over several days; see the moving days");
-    }
   }
 
   void room(List<PlaceForecast> places) {
@@ -101,9 +91,9 @@ final class PlanNotes {
             Severity.WARNING,
             "PL-407",
             "place " + place.place().name(),
-            String.format(Locale.ROOT, "%.1f m2 asked for", place.peakM2()),
-            String.format(Locale.ROOT, "at most %.1f m2", place.place().floorM2().orElse(0)),
-            "this version does not share out room; find more of it or move plants elsewhere");
+            "more floor asked for by the plants at home there than it has",
+            "",
+            "nobody is sent away from home for want of room; see the place's page");
       }
     }
   }

@@ -19,7 +19,7 @@ import java.util.stream.IntStream;
  */
 final class Sharing {
   /** Pairs tried the other way round; more of them would take minutes with thousands of plants. */
-  private static final int MOST_PAIRS = 4000;
+  private static final int MOST_PAIRS = 2000;
 
   private final List<Claim> claims;
   private final Ledger ledger;
@@ -95,12 +95,22 @@ final class Sharing {
         for (int early = 0;
             early < paths.length && !paths[late].equals(claims.get(late).wish());
             early++) {
-          if (early != late && tried++ < MOST_PAIRS) {
+          if (early != late && isInTheWay(early, late) && tried++ < MOST_PAIRS) {
             better |= turnRound(late, early);
           }
         }
       }
     }
+  }
+
+  /** Whether one would have its wish if the other were not there. */
+  private boolean isInTheWay(int other, int wishing) {
+    ledger.giveBack(load(other), paths[other]);
+    ledger.giveBack(load(wishing), paths[wishing]);
+    boolean free = Ledger.fits(claims.get(wishing).wish(), ledger.left(load(wishing)));
+    ledger.take(load(wishing), paths[wishing]);
+    ledger.take(load(other), paths[other]);
+    return free;
   }
 
   /** Lets one choose before another; keeps the outcome if it is cheaper. */

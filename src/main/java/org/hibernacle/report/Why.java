@@ -72,7 +72,21 @@ final class Why {
       p.withoutMoves().ifPresent(v -> say("why.at-home", clause.of(v)));
     }
     dates();
+    displaced();
     accepted();
+  }
+
+  /** What others took first. */
+  private void displaced() {
+    p.displaced()
+        .ifPresent(
+            d ->
+                sentences.add(
+                    m.words()
+                        .text(
+                            "why.displaced." + d.kind(),
+                            d.place().name(),
+                            m.display().day(d.day()))));
   }
 
   /** One sentence a date. */
@@ -151,6 +165,7 @@ final class Why {
     if (onGround && worst.rule() == Rule.ROOT_BALL) {
       say("why.ground", m.winterStay(p).place().name());
     }
+    displaced();
     sentences.add(m.words().of("advice", worst.rule()));
     dates();
   }

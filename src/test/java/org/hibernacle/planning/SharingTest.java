@@ -28,7 +28,7 @@ class SharingTest {
     SplittableRandom random = new SplittableRandom(seed);
     int contested = 0;
     int alsoLost = 0;
-    for (int run = 0; run < 60; run++) {
+    for (int run = 0; run < 40; run++) {
       Case c = new Case(random);
       Sharing.Shared shared = Sharing.share(c.claims(), c.ledger());
       String where = "seed " + seed + ", run " + run;
@@ -40,8 +40,8 @@ class SharingTest {
       contested += shared.bound().compareTo(shared.toll()) < 0 ? 1 : 0;
       alsoLost += shared.toll().costsMoreThan(shared.bound()).isEmpty() ? 1 : 0;
     }
-    assertTrue(contested >= 20, "cases with too little room or hands: " + contested);
-    assertTrue(alsoLost >= 4, "cases in which someone is lost: " + alsoLost);
+    assertTrue(contested >= 15, "cases with too little room or hands: " + contested);
+    assertTrue(alsoLost >= 3, "cases in which someone is lost: " + alsoLost);
   }
 
   /** With the plants' paths as they are, more of anything never costs more. */

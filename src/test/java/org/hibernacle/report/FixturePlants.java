@@ -24,6 +24,7 @@ import org.hibernacle.model.Season;
 import org.hibernacle.model.Species;
 import org.hibernacle.model.Species.RootKill;
 import org.hibernacle.model.Species.Toxicity;
+import org.hibernacle.planning.Displaced;
 import org.hibernacle.planning.Move;
 import org.hibernacle.planning.PlantPlan;
 import org.hibernacle.planning.PlantPlan.Tightest;
@@ -86,6 +87,7 @@ final class FixturePlants {
     // Wakes where it is dark.
     all.add(
         new Row("P-07", "", "Prunus mume")
+            .displaced(Displaced.Kind.ROOM, GLASS, LocalDate.of(2026, 11, 28))
             .moveUnasked(Move.Kind.MOVE_IN, 2026, 11, 21, SHED)
             .moveUnasked(Move.Kind.RETURN, 2027, 4, 3, BENCH)
             .unprotected(in(2019, Rule.WAKES_IN_THE_DARK, SHED, 6)));
@@ -116,6 +118,7 @@ final class FixturePlants {
     all.add(
         new Row("P-12", "", "Olea europaea")
             .count(6)
+            .displaced(Displaced.Kind.HANDS, ROOM, LocalDate.of(2026, 11, 21))
             .wish(ROOM)
             .moveUnasked(Move.Kind.MOVE_IN, 2026, 11, 14, ROOM)
             .moveUnasked(Move.Kind.RETURN, 2027, 1, 30, BENCH)
@@ -157,6 +160,7 @@ final class FixturePlants {
     private OptionalDouble own = OptionalDouble.empty();
     private OptionalDouble value = OptionalDouble.empty();
     private Optional<String> wish = Optional.empty();
+    private Optional<Displaced> displaced = Optional.empty();
     private double volumeL = 8;
     private boolean frostProof = true;
     private int count = 1;
@@ -196,6 +200,11 @@ final class FixturePlants {
     Row pot(double litres, boolean proof) {
       volumeL = litres;
       frostProof = proof;
+      return this;
+    }
+
+    Row displaced(Displaced.Kind kind, Place place, LocalDate day) {
+      displaced = Optional.of(new Displaced(kind, place, day));
       return this;
     }
 
@@ -273,7 +282,7 @@ final class FixturePlants {
           broken,
           Optional.of(violation(Rule.ROOT_BALL, BENCH, -12.3)),
           List.of(LocalDate.of(2026, 11, 9), LocalDate.of(2026, 11, 30), LocalDate.of(2027, 1, 2)),
-          Optional.empty(),
+          displaced,
           volumeL * 0.95);
     }
 
