@@ -27,6 +27,16 @@ final class Cost {
 
   private Cost() {}
 
+  /** Unpacks what a path costs where no rule is broken. */
+  static Explanation.Ease ease(long comfort) {
+    return new Explanation.Ease(
+        (int) (comfort / MOVE),
+        (int) (comfort % MOVE / AUTUMN_NIGHT_AWAY),
+        (int) (comfort % AUTUMN_NIGHT_AWAY / ROOF_NIGHT),
+        (int) (comfort % ROOF_NIGHT / SPRING_NIGHT_AWAY),
+        (int) (comfort % SPRING_NIGHT_AWAY));
+  }
+
   /** Ticks for a rule broken by that much. */
   static int ticks(Violation violation) {
     return ticks(violation.rule(), violation.deficitK());

@@ -29,7 +29,19 @@ public final class SeasonPlanner {
   private static final Container REFERENCE_POT =
       new Container(Container.Shape.ROUND, 22, 22, 13, 5, Container.Material.CERAMIC);
 
-  private SeasonPlanner() {}
+  private final Inventory inventory;
+  private final WinterSelection selection;
+  private final WintersOnFile winters;
+  private final Caution caution;
+  private final List<Together.Settled> settled;
+
+  private SeasonPlanner(Inventory inventory, WinterSelection selection, WintersOnFile winters) {
+    this.inventory = inventory;
+    this.selection = selection;
+    this.winters = winters;
+    caution = Caution.of(inventory.settings(), winters.count());
+    settled = new Together(inventory, caution, winters).settle();
+  }
 
   /**
    * Plans.
@@ -42,6 +54,22 @@ public final class SeasonPlanner {
    *     what was assumed
    */
   public static Optional<SeasonPlan> plan(
+      Inventory inventory, TemperatureSeries file, OptionalInt seasonYear) {
+    return of(inventory, file, seasonYear).map(SeasonPlanner::plan);
+  }
+
+  /**
+   * Plans, and explains one plant.
+   *
+   * @param id of the plant; in the inventory, else {@link IllegalArgumentException}
+   * @return empty if the file holds no usable winter
+   */
+  public static Optional<Explanation> explain(
+      Inventory inventory, TemperatureSeries file, OptionalInt seasonYear, String id) {
+    return of(inventory, file, seasonYear).map(planner -> planner.explain(id));
+  }
+
+  private static Optional<SeasonPlanner> of(
       Inventory inventory, TemperatureSeries file, OptionalInt seasonYear) {
     Settings settings = inventory.settings();
     WinterSelection selection = WinterSelection.of(file, settings.southern());
@@ -58,17 +86,21 @@ public final class SeasonPlanner {
         seasons.parallelStream().map(s -> Winter.of(s, air, settings.siteColderByK())).toList();
     WintersOnFile onFile =
         new WintersOnFile(planned, winters, inventory.places(), settings.latitudeDeg());
-    return Optional.of(plan(inventory, selection, onFile));
+    return Optional.of(new SeasonPlanner(inventory, selection, onFile));
   }
 
-  private static SeasonPlan plan(
-      Inventory inventory, WinterSelection selection, WintersOnFile winters) {
-    Caution caution = Caution.of(inventory.settings(), winters.count());
-    List<Planned> planned =
-        new Together(inventory, caution, winters)
-            .settle().parallelStream()
-                .map(settled -> planned(settled, inventory.settings(), winters))
-                .toList();
+  private Explanation explain(String id) {
+    SeasonPlan season = plan();
+    for (int i = 0; i < settled.size(); i++) {
+      if (season.plants().get(i).plant().id().equals(id)) {
+        return new Explainer(settled.get(i), winters).explain(season, season.plants().get(i));
+      }
+    }
+    throw new IllegalArgumentException("no plant " + id);
+  }
+
+  private SeasonPlan plan() {
+    List<Planned> planned = settled.parallelStream().map(this::planned).toList();
     List<PlantPlan> plans = planned.stream().map(Planned::plan).toList();
     PlaceForecasts forecasts = new PlaceForecasts(winters, plans);
     List<PlaceForecast> places = forecasts.forecasts();
@@ -104,11 +136,10 @@ public final class SeasonPlanner {
 
   private record Planned(PlantPlan plan, List<Task> tasks) {}
 
-  private static Planned planned(
-      Together.Settled settled, Settings settings, WintersOnFile winters) {
-    Plant plant = settled.planner().plant();
-    PlantPlanner.Found found = settled.found();
-    List<Move> moves = new Reasons(settled.planner(), winters, settings, found).moves();
+  private Planned planned(Together.Settled one) {
+    Plant plant = one.planner().plant();
+    PlantPlanner.Found found = one.found();
+    List<Move> moves = new Reasons(one.planner(), winters, inventory.settings(), found).moves();
     List<Violation> broken = PlantPlanner.summary(found.lived());
     PlantPlan.Verdict verdict =
         found.cost().brokenTicks() > 0
@@ -120,41 +151,17 @@ public final class SeasonPlanner {
             found.path().stays(winters.season(), winters.places()),
             moves,
             verdict,
-            tightest(winters, found.lived()),
+            Margins.tightest(winters, found.lived()),
             broken,
             PlantPlanner.worst(found.atHome()),
-            lastSafeDays(winters, found.atHome()),
-            settled.displaced(),
+            lastSafeDays(found.atHome()),
+            one.displaced(),
             Mass.wetKg(plant.container()));
     return new Planned(plan, new PlantTasks(plant, winters, found, moves).tasks());
   }
 
-  private static PlantPlan.Tightest tightest(WintersOnFile winters, List<Lived> lives) {
-    Lived closest = lives.get(0);
-    int night = 0;
-    double least = Double.POSITIVE_INFINITY;
-    for (Lived lived : lives) {
-      Winter winter = winters.winter(lived.winter());
-      for (int n = Rules.firstJudged(winter); n < Rules.endJudged(winter); n++) {
-        double marginK = lived.trace().ballMinC()[n] - lived.state().rootLimitC()[n];
-        if (marginK < least) {
-          least = marginK;
-          closest = lived;
-          night = n;
-        }
-      }
-    }
-    Winter winter = winters.winter(closest.winter());
-    return new PlantPlan.Tightest(
-        winter.season(),
-        winter.first().plusDays(closest.trace().ballMinHour()[night] / 24),
-        winters.places().get(closest.path()[night]).name(),
-        closest.trace().ballMinC()[night],
-        closest.state().rootLimitC()[night]);
-  }
-
   /** Each winter's last day on which leaving home was early enough, as days of the season. */
-  private static List<LocalDate> lastSafeDays(WintersOnFile winters, List<Lived> atHome) {
+  private List<LocalDate> lastSafeDays(List<Lived> atHome) {
     Season season = winters.season();
     List<LocalDate> days = new ArrayList<>();
     for (Lived lived : atHome) {
