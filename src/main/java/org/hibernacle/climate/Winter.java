@@ -23,12 +23,15 @@ public final class Winter {
   private final LocalDate first;
   private final double[] airC;
   private final double[] dayLengthH;
+  private final double[] snowCm;
 
-  private Winter(Season season, LocalDate first, double[] airC, double[] dayLengthH) {
+  private Winter(
+      Season season, LocalDate first, double[] airC, double[] dayLengthH, double[] snowCm) {
     this.season = season;
     this.first = first;
     this.airC = airC;
     this.dayLengthH = dayLengthH;
+    this.snowCm = snowCm;
   }
 
   /**
@@ -55,9 +58,11 @@ public final class Winter {
     int count = (int) (end.toEpochDay() - first.toEpochDay());
     double[] airC = new double[24 * count];
     double[] dayLengthH = new double[count];
+    double[] snowCm = new double[count];
     for (int i = 0; i < count; i++) {
       LocalDate day = first.plusDays(i);
       DailyExtremes today = Objects.requireNonNull(days.get(day));
+      snowCm[i] = air.series().snowCm().getOrDefault(day, 0.0);
       dayLengthH[i] = air.sun(day).lengthH();
       double[] hours = air.on(day);
       double offsetK = today.rangeK() > CLEAR_DAY_RANGE_K ? siteColderByK : 0;
@@ -66,7 +71,7 @@ public final class Winter {
         airC[24 * i + h] = hours[h] - offsetK * Math.min(1, below);
       }
     }
-    return new Winter(season, first, airC, dayLengthH);
+    return new Winter(season, first, airC, dayLengthH, snowCm);
   }
 
   /** Which season. */
@@ -104,6 +109,14 @@ public final class Winter {
   /** Day length, h, one value a day; not to be changed by callers. */
   public double[] dayLengthH() {
     return dayLengthH;
+  }
+
+  /**
+   * Snow on the ground, cm, one value a day; 0 where the file says nothing; not to be changed by
+   * callers.
+   */
+  public double[] snowCm() {
+    return snowCm;
   }
 
   /** Mean over all hours, °C. */
