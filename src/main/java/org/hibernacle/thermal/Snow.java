@@ -6,7 +6,7 @@ package org.hibernacle.thermal;
  * <p>{@code k = 0.023 + 0.234 rho} below 0.156 g/cm3, {@code k = 0.138 - 1.01 rho + 3.233 rho^2}
  * from there to 0.6, rho in g/cm3. Source: Sturm, Holmgren, König, Morris 1997, The thermal
  * conductivity of seasonal snow, Journal of Glaciology 43(143):26-41. The two branches differ by
- * 0.00016 W/mK where they meet; single measurements lie up to half of the value away.
+ * 0.0004 W/mK where they meet; single measurements lie up to half of the value away.
  */
 final class Snow {
   /**

@@ -111,7 +111,7 @@ class SoilColumnTest {
     for (CSVRecord row : rows("semi_infinite", "T_x", 4)) {
       SoilColumn soil = new SoilColumn(dry(0.5e-6), depthM -> input(row, "Ti"));
       soil.pass(input(row, "Ts"), NEXT_TO_NOTHING, input(row, "t"));
-      assertEquals(expected(row), soil.at(input(row, "x")), 0.02, row.toString());
+      assertEquals(expected(row), soil.at(input(row, "x")), 0.03, row.toString());
     }
   }
 
