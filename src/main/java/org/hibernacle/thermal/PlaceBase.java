@@ -47,7 +47,9 @@ public final class PlaceBase {
    */
   static double[] hours(Place place, Winter winter, double[] airC, double latitudeDeg) {
     double yearMeanC = yearMeanC(winter, latitudeDeg);
-    return place.roofed() ? slab(airC, yearMeanC) : soil(place, winter, airC, yearMeanC);
+    return place.roofed()
+        ? slab(airC, yearMeanC)
+        : soil(place, winter, airC, yearMeanC + place.warmerByK(), hasWholeYear(winter) ? 1 : 0);
   }
 
   private static double[] slab(double[] airC, double yearMeanC) {
@@ -61,14 +63,19 @@ public final class PlaceBase {
     return slabC;
   }
 
-  private static double[] soil(Place place, Winter winter, double[] airC, double yearMeanC) {
+  /**
+   * Soil of a ground place.
+   *
+   * @param deepC its temperature far down, °C
+   * @param spinUps how often the column lives the winter before it counts
+   */
+  static double[] soil(Place place, Winter winter, double[] airC, double deepC, int spinUps) {
     double startDay = winter.season().index(winter.first());
     double coldestDay = winter.season().index(winter.season().midwinter()) + 15;
-    double deepC = yearMeanC + place.warmerByK();
     PeriodicSoil start = new PeriodicSoil(deepC, 10, coldestDay, 0.045);
     SoilColumn column = new SoilColumn(depth -> start.at(depth, startDay));
     double[] soilC = new double[airC.length];
-    if (hasWholeYear(winter)) {
+    for (int year = 0; year < spinUps; year++) {
       live(column, place, winter, airC, soilC);
     }
     live(column, place, winter, airC, soilC);
@@ -90,7 +97,7 @@ public final class PlaceBase {
     }
   }
 
-  private static double coverM2KPerW(Place place) {
+  static double coverM2KPerW(Place place) {
     if (place.cover() == Cover.MULCH) {
       return place.coverDepthCm() / 100 / Exchange.MULCH_W_PER_MK;
     }

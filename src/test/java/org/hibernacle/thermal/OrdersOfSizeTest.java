@@ -71,12 +71,23 @@ class OrdersOfSizeTest {
         .forEach(place -> assertBetween(2, 5.2, lowestC(place) - lowestC(BENCH)));
   }
 
+  /** Half the conductivity is worth a kelvin and more through the same week. */
+  @Test
+  void dryMulchKeepsAPotWarmerThanWet() {
+    double gainK = lowestC(MULCHED, Exchange.DRY_MULCH_W_PER_MK) - lowestC(MULCHED);
+    assertBetween(0.5, 3, gainK);
+  }
+
   private static double lowestC(Place place) {
+    return lowestC(place, Exchange.MULCH_W_PER_MK);
+  }
+
+  private static double lowestC(Place place, double mulchWPerMK) {
     SoilColumn soil = new SoilColumn(depthM -> 0.5 + 3 * depthM);
-    Exchange exchange = Exchange.of(POT, place, true);
+    Exchange exchange = Exchange.of(POT, place, true, 0, mulchWPerMK);
     double lagHours = Exchange.mulchLagHours(place);
     double rate = lagHours == 0 ? 1 : 1 - Math.exp(-1 / lagHours);
-    double coverM2KPerW = place.coverDepthCm() / 100 / Exchange.MULCH_W_PER_MK;
+    double coverM2KPerW = place.coverDepthCm() / 100 / mulchWPerMK;
     double wattPerK = exchange.airWPerK() + exchange.baseWPerK();
     RootBall ball = new RootBall(POT, RootBall.WATER_FRACTION, 0.5);
     double wrapC = 0.5;
