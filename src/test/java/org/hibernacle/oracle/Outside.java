@@ -58,6 +58,11 @@ final class Outside {
     return Sky.dayLengthHours(settings.latitudeDeg(), day);
   }
 
+  /** Snow on the ground on a day of the season, m; none where the file does not say. */
+  double snowM(int index) {
+    return file.snowCm().getOrDefault(season.day(index), 0.0) / 100;
+  }
+
   double meanC() {
     double sum = 0;
     for (double air : airC) {
