@@ -22,14 +22,21 @@ public final class Winter {
   private final Season season;
   private final LocalDate first;
   private final double[] airC;
+  private final double[] colderK;
   private final double[] dayLengthH;
   private final double[] snowCm;
 
   private Winter(
-      Season season, LocalDate first, double[] airC, double[] dayLengthH, double[] snowCm) {
+      Season season,
+      LocalDate first,
+      double[] airC,
+      double[] colderK,
+      double[] dayLengthH,
+      double[] snowCm) {
     this.season = season;
     this.first = first;
     this.airC = airC;
+    this.colderK = colderK;
     this.dayLengthH = dayLengthH;
     this.snowCm = snowCm;
   }
@@ -57,6 +64,7 @@ public final class Winter {
     }
     int count = (int) (end.toEpochDay() - first.toEpochDay());
     double[] airC = new double[24 * count];
+    double[] colderK = new double[24 * count];
     double[] dayLengthH = new double[count];
     double[] snowCm = new double[count];
     for (int i = 0; i < count; i++) {
@@ -68,10 +76,11 @@ public final class Winter {
       double offsetK = today.rangeK() > CLEAR_DAY_RANGE_K ? siteColderByK : 0;
       for (int h = 0; h < 24; h++) {
         double below = Math.max(0, today.maxC() - hours[h]) / Math.max(0.1, today.rangeK());
-        airC[24 * i + h] = hours[h] - offsetK * Math.min(1, below);
+        colderK[24 * i + h] = offsetK * Math.min(1, below);
+        airC[24 * i + h] = hours[h] - colderK[24 * i + h];
       }
     }
-    return new Winter(season, first, airC, dayLengthH, snowCm);
+    return new Winter(season, first, airC, colderK, dayLengthH, snowCm);
   }
 
   /** Which season. */
@@ -104,6 +113,14 @@ public final class Winter {
   /** Air at the site, °C, 24 values a day; not to be changed by callers. */
   public double[] airC() {
     return airC;
+  }
+
+  /**
+   * By how much the site's air is colder than the station's, K (>= 0), 24 values a day; not to be
+   * changed by callers.
+   */
+  public double[] colderK() {
+    return colderK;
   }
 
   /** Day length, h, one value a day; not to be changed by callers. */

@@ -2,7 +2,10 @@ package org.hibernacle.oracle;
 
 import org.hibernacle.model.Place;
 
-/** How far the night sky draws a level surface below the air; docs/models/night-sky.md. */
+/**
+ * How far the night sky draws a level surface below the air, beyond what the offset of the site has
+ * taken already; docs/models/night-sky.md.
+ */
 final class ClearNight {
   private static final double RADIATES = 0.95 * 5.670374e-8;
 
@@ -22,7 +25,7 @@ final class ClearNight {
     if (view() > 0) {
       for (int hour = 0; hour < drawn.length; hour++) {
         if (dark(hour)) {
-          drawn[hour] = airC[hour] - surfaceC(hour);
+          drawn[hour] = Math.max(0, airC[hour] - surfaceC(hour) - outside.offsetK(hour));
         }
       }
     }

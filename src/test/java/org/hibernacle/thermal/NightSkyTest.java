@@ -125,6 +125,23 @@ class NightSkyTest {
     assertBelow(0, 0, winter, SomePlace.of(PlaceKind.COLD_STORE).place());
   }
 
+  /** The setting and this page tell of the same nights: the larger counts, not their sum. */
+  @Test
+  void theOffsetOfTheSiteIsSetAgainstTheLoss() {
+    Place bench = SomePlace.of(PlaceKind.BENCH).open().place();
+    Winter measured = SomeWinter.coldClear(0);
+    double[] alone = SkyView.belowAirK(bench, measured, measured.airC());
+    Winter little = SomeWinter.coldClear(0.5);
+    Winter much = SomeWinter.coldClear(5);
+    double[] besideLittle = SkyView.belowAirK(bench, little, little.airC());
+    double[] besideMuch = SkyView.belowAirK(bench, much, much.airC());
+    int hour = 24 * measured.index(SomeWinter.SEASON.midwinter()) + 6;
+    assertEquals(0.5, little.colderK()[hour], 0.1);
+    assertEquals(alone[hour], little.colderK()[hour] + besideLittle[hour], 0.05);
+    assertTrue(alone[hour] < much.colderK()[hour]);
+    assertEquals(0, besideMuch[hour]);
+  }
+
   private static void assertBelow(double least, double most, Winter winter, Place place) {
     Simulator simulator = new Simulator(winter, List.of(place), SomeWinter.LATITUDE_DEG);
     int midnight = 24 * winter.index(SomeWinter.SEASON.midwinter());
