@@ -10,9 +10,9 @@ import org.hibernacle.model.Place.Wind;
  * <p>{@code 5.7 + 3.8 v} holds the warmth exchanged with things at the temperature of the air. Here
  * only what the sky gives back less than those is charged, so nothing counts twice: the radiation
  * in it is taken out of the coefficient, and the surface balance of {@link NightSky} puts back the
- * real one. A site's offset on clear nights is found with a thermometer that hangs under the same
- * sky, so the larger of offset and loss counts, not both. Only dark hours count: by day the sun,
- * which is not counted on pots, makes up for the loss.
+ * real one. A site's offset on clear nights has the same cause, and the thermometer it is found
+ * with is drawn down as well, so the larger of offset and loss counts, not both. Only dark hours
+ * count: by day the sun, which is not counted on pots, makes up for the loss.
  */
 final class SkyView {
   private SkyView() {}
