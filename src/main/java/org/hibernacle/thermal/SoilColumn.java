@@ -53,7 +53,6 @@ final class SoilColumn {
   }
 
   private final Material material;
-  private final double[] thicknessM;
   private final double[] depthM;
   private final double[] heatJPerM3;
   private final double[] temperatureC;
@@ -67,31 +66,28 @@ final class SoilColumn {
 
   /** A column of any material in the layers used for gardens. */
   SoilColumn(Material material, DoubleUnaryOperator startCAtDepthM) {
-    this(material, THICKNESS_M, STEP_S, startCAtDepthM);
+    this(material, STEP_S, startCAtDepthM);
   }
 
   /**
-   * A column.
+   * The same in other steps.
    *
    * @param material same at all depths
-   * @param thicknessM of each layer from the top, m
    * @param stepS step, s
    * @param startCAtDepthM starting temperature at a depth in m, °C
    */
-  SoilColumn(
-      Material material, double[] thicknessM, double stepS, DoubleUnaryOperator startCAtDepthM) {
+  SoilColumn(Material material, double stepS, DoubleUnaryOperator startCAtDepthM) {
     this.material = material;
     this.stepS = stepS;
-    this.thicknessM = thicknessM.clone();
-    int n = thicknessM.length;
+    int n = THICKNESS_M.length;
     depthM = new double[n];
     heatJPerM3 = new double[n];
     temperatureC = new double[n];
     fluxWPerM2 = new double[n + 1];
     double top = 0;
     for (int i = 0; i < n; i++) {
-      depthM[i] = top + thicknessM[i] / 2;
-      top += thicknessM[i];
+      depthM[i] = top + THICKNESS_M[i] / 2;
+      top += THICKNESS_M[i];
       double startC = startCAtDepthM.applyAsDouble(depthM[i]);
       heatJPerM3[i] =
           startC > 0
@@ -117,7 +113,7 @@ final class SoilColumn {
         fluxWPerM2[i] = (temperatureC[i - 1] - temperatureC[i]) / resistance;
       }
       for (int i = 0; i < n; i++) {
-        heatJPerM3[i] += (fluxWPerM2[i] - fluxWPerM2[i + 1]) * stepS / thicknessM[i];
+        heatJPerM3[i] += (fluxWPerM2[i] - fluxWPerM2[i + 1]) * stepS / THICKNESS_M[i];
         temperatureC[i] = temperature(heatJPerM3[i]);
       }
     }
@@ -130,14 +126,14 @@ final class SoilColumn {
   private double toward(double neighbourC, int layer) {
     double heat = heatJPerM3[layer];
     if (heat > 0) {
-      return thicknessM[layer] / 2 / material.unfrozenWPerMK;
+      return THICKNESS_M[layer] / 2 / material.unfrozenWPerMK;
     }
     if (heat < -material.latentJPerM3) {
-      return thicknessM[layer] / 2 / material.frozenWPerMK;
+      return THICKNESS_M[layer] / 2 / material.frozenWPerMK;
     }
     double ice = material.latentJPerM3 > 0 ? -heat / material.latentJPerM3 : 0;
     boolean throughIce = neighbourC < 0;
-    double wayM = thicknessM[layer] * (throughIce ? ice : 1 - ice);
+    double wayM = THICKNESS_M[layer] * (throughIce ? ice : 1 - ice);
     return Math.max(NEAREST_FRONT_M, wayM)
         / (throughIce ? material.frozenWPerMK : material.unfrozenWPerMK);
   }
@@ -170,7 +166,7 @@ final class SoilColumn {
     double depth = 0;
     for (int i = 0; i < heatJPerM3.length; i++) {
       double ice = Math.min(1, Math.max(0, -heatJPerM3[i] / material.latentJPerM3));
-      depth += ice * thicknessM[i];
+      depth += ice * THICKNESS_M[i];
     }
     return depth;
   }
@@ -184,7 +180,7 @@ final class SoilColumn {
   double heatJPerM2() {
     double sum = 0;
     for (int i = 0; i < heatJPerM3.length; i++) {
-      sum += heatJPerM3[i] * thicknessM[i];
+      sum += heatJPerM3[i] * THICKNESS_M[i];
     }
     return sum;
   }

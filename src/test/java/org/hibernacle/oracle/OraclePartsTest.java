@@ -109,4 +109,15 @@ class OraclePartsTest {
     }
     assertEquals(0, pot.edgeC());
   }
+
+  /** Sturm and others 1997 at 0.3 g/cm3. */
+  @Test
+  void snowHoldsBackWhatTheTableSays() {
+    CSVRecord row =
+        CheckTable.rows("thermal").stream()
+            .filter(r -> r.get("group").equals("snow") && r.get("case").equals("k_rho0.3"))
+            .findFirst()
+            .orElseThrow();
+    assertEquals(1 / number(row, "expected"), Blanket.m2KPerW(1), 1e-6);
+  }
 }

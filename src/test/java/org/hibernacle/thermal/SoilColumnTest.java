@@ -7,7 +7,6 @@ import static org.hibernacle.thermal.ThermalChecks.rows;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.Arrays;
 import java.util.SplittableRandom;
 import org.apache.commons.csv.CSVRecord;
 import org.hibernacle.thermal.SoilColumn.Material;
@@ -92,9 +91,8 @@ class SoilColumnTest {
   @Test
   void stepsAreShortEnough() {
     Material loam = Material.GARDEN_LOAM;
-    double[] layers = layers(40, 0.03);
-    SoilColumn whole = new SoilColumn(loam, layers, SoilColumn.STEP_S, depthM -> 2 + depthM);
-    SoilColumn half = new SoilColumn(loam, layers, SoilColumn.STEP_S / 2, depthM -> 2 + depthM);
+    SoilColumn whole = new SoilColumn(loam, depthM -> 2 + depthM);
+    SoilColumn half = new SoilColumn(loam, SoilColumn.STEP_S / 2, depthM -> 2 + depthM);
     double worst = 0;
     for (int hour = 0; hour < 30 * 24; hour++) {
       double aboveC =
@@ -206,11 +204,5 @@ class SoilColumnTest {
 
   private static Material dry(double diffusivityM2PerS) {
     return new Material(diffusivityM2PerS * 2e6, diffusivityM2PerS * 2e6, 2e6, 2e6, 0);
-  }
-
-  private static double[] layers(int count, double thicknessM) {
-    double[] layers = new double[count];
-    Arrays.fill(layers, thicknessM);
-    return layers;
   }
 }
