@@ -31,6 +31,17 @@ public final class SomeWinter {
     return Winter.of(SEASON, new HourlyAir(series, LATITUDE_DEG), 0);
   }
 
+  /** Every night clear, -10 to 2 °C at a station, with a site that is colder by so much. */
+  public static Winter coldClear(double siteColderByK) {
+    TreeMap<LocalDate, DailyExtremes> days = new TreeMap<>();
+    SEASON
+        .start()
+        .datesUntil(SEASON.endExclusive())
+        .forEach(d -> days.put(d, new DailyExtremes(-10, 2)));
+    TemperatureSeries series = new TemperatureSeries("invented", days, new TreeMap<>());
+    return Winter.of(SEASON, new HourlyAir(series, LATITUDE_DEG), siteColderByK);
+  }
+
   /** The same temperature at all hours. */
   public static DailyExtremes steady(double airC) {
     return new DailyExtremes(airC, airC);

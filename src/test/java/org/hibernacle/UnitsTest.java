@@ -32,6 +32,7 @@ class UnitsTest {
           "Cm",
           "M",
           "M2",
+          "M3",
           "L",
           // times, and days of the year
           "S",
@@ -49,11 +50,16 @@ class UnitsTest {
           "MjPerM2Min",
           "WPerK",
           "WPerM2",
+          "WPerM2K",
+          "WPerM2K4",
           "WPerMK",
           "M2KPerW",
           "M2PerS",
           "M2PerDay",
           "KPerW",
+          // densities
+          "KgPerM3",
+          "GPerCm3",
           // rates
           "PerH",
           // measures of chill and of the season, each with its own rule

@@ -22,13 +22,23 @@ public final class Winter {
   private final Season season;
   private final LocalDate first;
   private final double[] airC;
+  private final double[] colderK;
   private final double[] dayLengthH;
+  private final double[] snowCm;
 
-  private Winter(Season season, LocalDate first, double[] airC, double[] dayLengthH) {
+  private Winter(
+      Season season,
+      LocalDate first,
+      double[] airC,
+      double[] colderK,
+      double[] dayLengthH,
+      double[] snowCm) {
     this.season = season;
     this.first = first;
     this.airC = airC;
+    this.colderK = colderK;
     this.dayLengthH = dayLengthH;
+    this.snowCm = snowCm;
   }
 
   /**
@@ -54,19 +64,23 @@ public final class Winter {
     }
     int count = (int) (end.toEpochDay() - first.toEpochDay());
     double[] airC = new double[24 * count];
+    double[] colderK = new double[24 * count];
     double[] dayLengthH = new double[count];
+    double[] snowCm = new double[count];
     for (int i = 0; i < count; i++) {
       LocalDate day = first.plusDays(i);
       DailyExtremes today = Objects.requireNonNull(days.get(day));
+      snowCm[i] = air.series().snowCm().getOrDefault(day, 0.0);
       dayLengthH[i] = air.sun(day).lengthH();
       double[] hours = air.on(day);
       double offsetK = today.rangeK() > CLEAR_DAY_RANGE_K ? siteColderByK : 0;
       for (int h = 0; h < 24; h++) {
         double below = Math.max(0, today.maxC() - hours[h]) / Math.max(0.1, today.rangeK());
-        airC[24 * i + h] = hours[h] - offsetK * Math.min(1, below);
+        colderK[24 * i + h] = offsetK * Math.min(1, below);
+        airC[24 * i + h] = hours[h] - colderK[24 * i + h];
       }
     }
-    return new Winter(season, first, airC, dayLengthH);
+    return new Winter(season, first, airC, colderK, dayLengthH, snowCm);
   }
 
   /** Which season. */
@@ -101,9 +115,25 @@ public final class Winter {
     return airC;
   }
 
+  /**
+   * By how much the site's air is colder than the station's, K (>= 0), 24 values a day; not to be
+   * changed by callers.
+   */
+  public double[] colderK() {
+    return colderK;
+  }
+
   /** Day length, h, one value a day; not to be changed by callers. */
   public double[] dayLengthH() {
     return dayLengthH;
+  }
+
+  /**
+   * Snow on the ground, cm, one value a day; 0 where the file says nothing; not to be changed by
+   * callers.
+   */
+  public double[] snowCm() {
+    return snowCm;
   }
 
   /** Mean over all hours, °C. */

@@ -84,7 +84,9 @@ public record WinterSelection(
       winters.add(new UsableWinter(season, bridged));
     }
     return new WinterSelection(
-        new TemperatureSeries(series.station(), days, series.hours()), winters, leftOut);
+        new TemperatureSeries(series.station(), days, series.hours(), series.snowCm()),
+        winters,
+        leftOut);
   }
 
   private static Optional<LeftOut> fault(TemperatureSeries series, Season season) {

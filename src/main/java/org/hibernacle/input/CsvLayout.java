@@ -30,7 +30,8 @@ record CsvLayout(
     STATION("station"),
     LOWEST("lowest of the day"),
     HIGHEST("highest of the day"),
-    READING("temperature");
+    READING("temperature"),
+    SNOW("snow depth");
 
     private final String words;
 

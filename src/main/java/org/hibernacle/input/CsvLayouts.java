@@ -78,7 +78,7 @@ final class CsvLayouts {
           "daily",
           true,
           Map.of(Role.DATE, DATE, Role.LOWEST, LOWEST, Role.HIGHEST, HIGHEST),
-          Map.of(Role.STATION, STATION, Role.TIME, TIME),
+          Map.of(Role.STATION, STATION, Role.TIME, TIME, Role.SNOW, SnowUnit.headings()),
           DatePattern.ALL,
           Optional.empty());
 

@@ -14,13 +14,15 @@ import org.hibernacle.input.CsvLayout.Role;
  * @param headingLine line of the headings
  * @param columns of the layout
  * @param units of the temperature columns
+ * @param snow unit of the snow depth; empty if there is no such column, or none that can be used
  */
 record RecognisedCsv(
     CsvText text,
     char delimiter,
     long headingLine,
     CsvColumns columns,
-    Map<Role, TemperatureUnit> units) {
+    Map<Role, TemperatureUnit> units,
+    Optional<SnowUnit> snow) {
 
   /** Settles the units; reports an error where nothing tells them. */
   static RecognisedCsv of(
@@ -52,7 +54,32 @@ record RecognisedCsv(
       }
       units.put(role, unit.get());
     }
-    return new RecognisedCsv(text, found.delimiter(), found.line(), columns, units);
+    return new RecognisedCsv(
+        text,
+        found.delimiter(),
+        found.line(),
+        columns,
+        units,
+        snow(columns, units, text.path() + ", line " + found.line(), problems));
+  }
+
+  /** Snow is never needed, so a column without a unit is left alone. */
+  private static Optional<SnowUnit> snow(
+      CsvColumns columns, Map<Role, TemperatureUnit> units, String where, Problems problems) {
+    if (columns.column(Role.SNOW).isEmpty() || !units.containsKey(Role.LOWEST)) {
+      return Optional.empty();
+    }
+    CsvHeading heading = columns.heading(Role.SNOW);
+    Optional<SnowUnit> unit = SnowUnit.of(heading.key(), units.get(Role.LOWEST));
+    if (unit.isEmpty()) {
+      problems.warning(
+          "IN-334",
+          where + ", \"" + heading.written() + "\"",
+          "a depth of snow without a unit",
+          "a unit such as (cm), (mm) or (in) in the heading",
+          "the column is not used, the ground counts as bare");
+    }
+    return unit;
   }
 
   /** Hands on the rows below the headings; remarks after a {@code #} are left out. */
@@ -82,10 +109,16 @@ record RecognisedCsv(
   String describe() {
     StringBuilder words = new StringBuilder("layout ").append(columns.layout().name());
     for (Role role : columns.candidates().keySet()) {
+      if (role == Role.SNOW && snow.isEmpty()) {
+        continue;
+      }
       words.append(", ").append(role).append(" \"");
       words.append(columns.heading(role).written()).append('"');
       if (units.containsKey(role)) {
         words.append(" in ").append(units.get(role));
+      }
+      if (role == Role.SNOW) {
+        snow.ifPresent(unit -> words.append(" in ").append(unit));
       }
     }
     String between =

@@ -65,14 +65,7 @@ final class RowTally {
           "times that name a zone",
           "its clock is used as it stands, days begin at its midnight");
     }
-    missing.forEach(
-        (role, count) ->
-            problems.warning(
-                "IN-320",
-                where + ", \"" + csv.columns().heading(role).written() + "\"",
-                rows(count) + " without a reading",
-                "a number in each row",
-                "taken as missing"));
+    missing.forEach((role, count) -> tellMissing(csv, role, count, problems));
     if (backwards > 0) {
       problems.note(
           "IN-323",
@@ -86,6 +79,21 @@ final class RowTally {
     }
     if (otherStations > 0) {
       problems.note("IN-329", where, rows(otherStations) + " of other stations", "not used");
+    }
+  }
+
+  private static void tellMissing(RecognisedCsv csv, Role role, long count, Problems problems) {
+    String where = csv.text().path() + ", \"" + csv.columns().heading(role).written() + "\"";
+    if (role == Role.SNOW) {
+      problems.note(
+          "IN-336", where, rows(count) + " without a depth of snow", "counted as bare ground");
+    } else {
+      problems.warning(
+          "IN-320",
+          where,
+          rows(count) + " without a reading",
+          "a number in each row",
+          "taken as missing");
     }
   }
 

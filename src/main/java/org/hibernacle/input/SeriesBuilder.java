@@ -18,6 +18,7 @@ final class SeriesBuilder {
 
   private final Problems problems;
   private final TreeMap<LocalDate, DailyExtremes> days = new TreeMap<>();
+  private final TreeMap<LocalDate, Double> snowCm = new TreeMap<>();
   private final TreeMap<LocalDate, DayReadings> readings = new TreeMap<>();
   private final TreeSet<LocalDate> hourTwice = new TreeSet<>();
 
@@ -36,6 +37,18 @@ final class SeriesBuilder {
           "each day once, or with the same values");
     }
     return extremes.equals(before);
+  }
+
+  /** Adds the depth of snow of a day. */
+  void addSnow(LocalDate day, double depthCm, String where) {
+    Double before = snowCm.putIfAbsent(day, depthCm);
+    if (before != null && before != depthCm) {
+      problems.error(
+          "IN-316",
+          where,
+          day + " with " + round(depthCm) + " cm of snow, but an earlier row has " + round(before),
+          "each day once, or with the same values");
+    }
   }
 
   /**
@@ -98,7 +111,7 @@ final class SeriesBuilder {
       problems.error("IN-324", where, "no day with a temperature", "at least one");
       return Optional.empty();
     }
-    return Optional.of(new TemperatureSeries(station, days, hours));
+    return Optional.of(new TemperatureSeries(station, days, hours, snowCm));
   }
 
   private void tellIncomplete(List<LocalDate> incomplete, String where) {

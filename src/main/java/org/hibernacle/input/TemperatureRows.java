@@ -12,6 +12,9 @@ final class TemperatureRows implements Predicate<CsvText.Row> {
   private static final double COLDEST_C = -70;
   private static final double WARMEST_C = 60;
 
+  /** More has been measured once, on one mountain (from memory). */
+  private static final double DEEPEST_SNOW_CM = 1200;
+
   private final RecognisedCsv csv;
   private final DateRule dates;
   private final Optional<String> station;
@@ -93,6 +96,8 @@ final class TemperatureRows implements Predicate<CsvText.Row> {
   private void readDay(CsvText.Row row, LocalDate day) {
     OptionalDouble minC = airC(row, Role.LOWEST);
     OptionalDouble maxC = airC(row, Role.HIGHEST);
+    OptionalDouble snowCm =
+        csv.snow().map(unit -> snowCm(row, unit)).orElse(OptionalDouble.empty());
     if (minC.isEmpty() || maxC.isEmpty()) {
       return;
     }
@@ -109,6 +114,7 @@ final class TemperatureRows implements Predicate<CsvText.Row> {
     }
     DailyExtremes extremes = new DailyExtremes(minC.getAsDouble(), maxC.getAsDouble());
     tally.used(day, series.add(day, extremes, csv.where(row)));
+    snowCm.ifPresent(cm -> series.addSnow(day, cm, csv.where(row)));
   }
 
   private void readReading(CsvText.Row row, Stamp stamp) {
@@ -141,6 +147,29 @@ final class TemperatureRows implements Predicate<CsvText.Row> {
       return OptionalDouble.empty();
     }
     return OptionalDouble.of(airC);
+  }
+
+  /** The depth of snow, cm, a trace being none; empty if there is none or if it is wrong. */
+  private OptionalDouble snowCm(CsvText.Row row, SnowUnit unit) {
+    String cell = cell(row, Role.SNOW);
+    if (cell.equalsIgnoreCase("T")) {
+      return OptionalDouble.of(0);
+    }
+    if (NumberCell.missing(cell)) {
+      tally.missing(Role.SNOW);
+      return OptionalDouble.empty();
+    }
+    OptionalDouble number = NumberCell.number(cell);
+    if (number.isEmpty()) {
+      error("IN-313", row, Role.SNOW, "a depth such as 12");
+      return number;
+    }
+    double depthCm = unit.toCm(number.getAsDouble());
+    if (depthCm < 0 || depthCm > DEEPEST_SNOW_CM) {
+      error("IN-335", row, Role.SNOW, "snow of 0 to 1200 cm, read as " + unit);
+      return OptionalDouble.empty();
+    }
+    return OptionalDouble.of(depthCm);
   }
 
   private boolean namesZone(CsvText.Row row, Role role) {

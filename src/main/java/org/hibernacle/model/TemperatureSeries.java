@@ -13,14 +13,18 @@ import java.util.TreeMap;
  * @param days extremes by date
  * @param hours the 24 readings of a day, °C, hour 0 first, for days that have them all; empty for a
  *     daily file
+ * @param snowCm depth of snow on the ground, cm, of days on file that have a figure for it; empty
+ *     for a file without snow
  */
 public record TemperatureSeries(
     String station,
     NavigableMap<LocalDate, DailyExtremes> days,
-    NavigableMap<LocalDate, List<Double>> hours) {
+    NavigableMap<LocalDate, List<Double>> hours,
+    NavigableMap<LocalDate, Double> snowCm) {
   public TemperatureSeries {
     days = Collections.unmodifiableNavigableMap(new TreeMap<>(days));
     hours = Collections.unmodifiableNavigableMap(new TreeMap<>(hours));
+    snowCm = Collections.unmodifiableNavigableMap(new TreeMap<>(snowCm));
     if (days.isEmpty()) {
       throw new IllegalArgumentException("a series needs at least one day");
     }
@@ -30,5 +34,13 @@ public record TemperatureSeries(
             throw new IllegalArgumentException(day + " has " + readings.size() + " hours, not 24");
           }
         });
+  }
+
+  /** A series without snow. */
+  public TemperatureSeries(
+      String station,
+      NavigableMap<LocalDate, DailyExtremes> days,
+      NavigableMap<LocalDate, List<Double>> hours) {
+    this(station, days, hours, Collections.emptyNavigableMap());
   }
 }

@@ -7,6 +7,7 @@ import org.hibernacle.climate.WinterSelection;
 import org.hibernacle.model.Diagnostic;
 import org.hibernacle.model.Diagnostic.Severity;
 import org.hibernacle.model.Inventory;
+import org.hibernacle.model.TemperatureSeries;
 import org.hibernacle.thermal.PlaceBase;
 
 /**
@@ -16,6 +17,7 @@ final class PlanNotes {
   private final List<Diagnostic> notes = new ArrayList<>();
 
   void selection(WinterSelection selection) {
+    snow(selection.series());
     for (WinterSelection.LeftOut out : selection.leftOut()) {
       String why =
           switch (out.reason()) {
@@ -45,6 +47,21 @@ final class PlanNotes {
             "they were bridged by straight lines");
       }
     }
+  }
+
+  private void snow(TemperatureSeries series) {
+    long days = series.snowCm().values().stream().filter(cm -> cm > 0).count();
+    boolean told = !series.snowCm().isEmpty();
+    add(
+        Severity.NOTE,
+        told ? "PL-421" : "PL-420",
+        "temperatures",
+        told ? days + " days with snow on the ground" : "no depth of snow",
+        "",
+        told
+            ? "places on the ground are planned with it as settled snow, days without a figure and"
+                + " benches without"
+            : "the ground is planned bare in every winter, which is the cold side");
   }
 
   void winters(WintersOnFile winters) {

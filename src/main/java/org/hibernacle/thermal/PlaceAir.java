@@ -14,9 +14,8 @@ import org.hibernacle.model.PlaceKind;
  *   <li>Roofed places follow {@code outside + warmer by} with the place's lag, so that they
  *       converge to the many-day mean of the air plus what warms them: a week of -12 °C takes an
  *       unheated shed to about -11.
- *   <li>Glass adds {@value #GLASS_K_PER_W} K per W/m2 of sun, the steady balance of a small single
- *       glazed house with one air change an hour (transmission 0.7, U 6 W/m2K, cover three times
- *       the floor); vents open at {@value #VENT_OPENS_C} °C.
+ *   <li>Glass adds what the sun is worth in the steady balance of {@link Glasshouse#SMALL}; vents
+ *       open at {@value #VENT_OPENS_C} °C.
  *   <li>A heater holds its lowest temperature down to the outside temperature it copes with; below,
  *       the room follows kelvin by kelvin.
  *   <li>A place is vented at its highest held temperature, but never below the outside air. A
@@ -24,7 +23,7 @@ import org.hibernacle.model.PlaceKind;
  * </ul>
  */
 final class PlaceAir {
-  static final double GLASS_K_PER_W = 0.0375;
+  static final double GLASS_K_PER_W = Glasshouse.SMALL.riseKPerWPerM2();
   static final double VENT_OPENS_C = 10;
 
   /** A vented house is still this much warmer than outside in full sun, at most, K. */

@@ -9,11 +9,13 @@ import org.hibernacle.model.Season;
 /**
  * What pots stand on: soil under a ground place, a slab under a roof.
  *
- * <p>Soil is a {@link SoilColumn}. With nearly a whole year on file it is spun up by living through
- * that year once; with less it starts from {@link PeriodicSoil} by a rule of latitude, which the
- * plan's notes say. A slab is slow ground: it drifts within {@value #SLAB_DAYS} days towards the
- * middle between the store's air and the yearly mean, so a shed floor stays unfrozen through a hard
- * week. The slab rule is our own choice.
+ * <p>Soil is a {@link SoilColumn} that starts from {@link PeriodicSoil}. Its deep temperature is
+ * the mean of the place's air where nearly a whole year is on file, and then the column lives
+ * through that year once before it counts; with less it is a rule of latitude, which the plan's
+ * notes say. Cover and snow lie on it in series; under snow the surface is never warmer than 0 °C.
+ * A slab is slow ground: it drifts within {@value #SLAB_DAYS} days towards the middle between the
+ * store's air and the yearly mean, so a shed floor stays unfrozen through a hard week. The slab
+ * rule is our own choice.
  */
 public final class PlaceBase {
   static final double SLAB_DAYS = 20;
@@ -45,7 +47,9 @@ public final class PlaceBase {
    */
   static double[] hours(Place place, Winter winter, double[] airC, double latitudeDeg) {
     double yearMeanC = yearMeanC(winter, latitudeDeg);
-    return place.roofed() ? slab(airC, yearMeanC) : soil(place, winter, airC, yearMeanC);
+    return place.roofed()
+        ? slab(airC, yearMeanC)
+        : soil(place, winter, airC, yearMeanC + place.warmerByK(), hasWholeYear(winter) ? 1 : 0);
   }
 
   private static double[] slab(double[] airC, double yearMeanC) {
@@ -59,13 +63,19 @@ public final class PlaceBase {
     return slabC;
   }
 
-  private static double[] soil(Place place, Winter winter, double[] airC, double yearMeanC) {
+  /**
+   * Soil of a ground place.
+   *
+   * @param deepC its temperature far down, °C
+   * @param spinUps how often the column lives the winter before it counts
+   */
+  static double[] soil(Place place, Winter winter, double[] airC, double deepC, int spinUps) {
     double startDay = winter.season().index(winter.first());
     double coldestDay = winter.season().index(winter.season().midwinter()) + 15;
-    PeriodicSoil start = new PeriodicSoil(yearMeanC, 10, coldestDay, 0.045);
+    PeriodicSoil start = new PeriodicSoil(deepC, 10, coldestDay, 0.045);
     SoilColumn column = new SoilColumn(depth -> start.at(depth, startDay));
     double[] soilC = new double[airC.length];
-    if (hasWholeYear(winter)) {
+    for (int year = 0; year < spinUps; year++) {
       live(column, place, winter, airC, soilC);
     }
     live(column, place, winter, airC, soilC);
@@ -76,14 +86,18 @@ public final class PlaceBase {
       SoilColumn column, Place place, Winter winter, double[] airC, double[] soilC) {
     double bare = 1 / Exchange.surfaceWPerM2K(place);
     double covered = bare + coverM2KPerW(place);
-    for (int i = 0; i < airC.length; i++) {
-      boolean on = coverIsOn(winter.season(), winter.first().plusDays(i / 24));
-      column.pass(airC[i], on ? covered : bare, 3600);
-      soilC[i] = column.at(FELT_DEPTH_M);
+    for (int day = 0; day < winter.days(); day++) {
+      boolean on = coverIsOn(winter.season(), winter.first().plusDays(day));
+      double snowM = winter.snowCm()[day] / 100;
+      double surface = (on ? covered : bare) + Snow.settledM2KPerW(snowM);
+      for (int hour = 24 * day; hour < 24 * day + 24; hour++) {
+        column.pass(snowM > 0 ? Math.min(0, airC[hour]) : airC[hour], surface, 3600);
+        soilC[hour] = column.at(FELT_DEPTH_M);
+      }
     }
   }
 
-  private static double coverM2KPerW(Place place) {
+  static double coverM2KPerW(Place place) {
     if (place.cover() == Cover.MULCH) {
       return place.coverDepthCm() / 100 / Exchange.MULCH_W_PER_MK;
     }

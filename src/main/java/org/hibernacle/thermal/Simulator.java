@@ -35,19 +35,24 @@ public final class Simulator {
       double[] air = PlaceAir.hours(place, winter, latitudeDeg);
       boolean bench = place.kind() == PlaceKind.BENCH;
       double[] base = bench ? air : PlaceBase.hours(place, winter, air, latitudeDeg);
-      climates[p] = new PlaceClimate(air, wrapped(air, Exchange.mulchLagHours(place)), base);
+      climates[p] = climate(place, air, base);
     }
   }
 
-  private double[] wrapped(double[] airC, double lagHours) {
-    if (lagHours == 0) {
-      return airC;
-    }
+  private PlaceClimate climate(Place place, double[] airC, double[] baseC) {
+    double[] skyK = SkyView.belowAirK(place, winter, airC);
+    double lagHours = Exchange.mulchLagHours(place);
+    double[] wrapC = lagHours == 0 ? airC : throughMulch(airC, skyK, lagHours);
+    return new PlaceClimate(airC, wrapC, skyK, baseC);
+  }
+
+  /** The mulch's own surface lies open to the sky; what comes through it comes late. */
+  private double[] throughMulch(double[] airC, double[] skyK, double lagHours) {
     double[] wrapC = new double[airC.length];
     double rate = 1 - Math.exp(-1 / lagHours);
     double state = airC[0];
     for (int i = 0; i < airC.length; i++) {
-      state += (airC[i] - state) * rate;
+      state += (airC[i] - skyK[i] - state) * rate;
       wrapC[i] = coverOn[i / 24] ? state : airC[i];
     }
     return wrapC;
@@ -87,7 +92,11 @@ public final class Simulator {
     RootBall ball = new RootBall(pot, RootBall.WATER_FRACTION, startC);
     for (int night = 0; night < trace.nights(); night++) {
       int place = placeByNight[night];
+      double snowM = winter.snowCm()[night] / 100;
       Exchange exchange = coverOn[night] ? covered[place] : bare[place];
+      if (snowM > 0 && places.get(place).kind() == PlaceKind.GROUND) {
+        exchange = Exchange.of(pot, places.get(place), coverOn[night], snowM);
+      }
       liveNight(ball, climates[place], exchange, trace, night);
     }
     return trace;
@@ -109,6 +118,7 @@ public final class Simulator {
       double airC = climate.airC()[hour];
       double aroundC =
           (exchange.airWPerK() * climate.wrapC()[hour]
+                  - exchange.skyWPerK() * climate.skyK()[hour]
                   + exchange.baseWPerK() * climate.baseC()[hour])
               / wattPerK;
       ball.hour(aroundC, wattPerK);

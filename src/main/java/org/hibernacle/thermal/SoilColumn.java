@@ -1,21 +1,37 @@
 package org.hibernacle.thermal;
 
+import java.util.function.DoubleUnaryOperator;
+
 /**
  * Soil below one spot, as a column of layers that conduct, hold heat, and freeze.
  *
  * <p>Explicit finite volumes on enthalpy: each layer's heat is counted from unfrozen at 0 °C, with
  * a latent-heat plateau there, so that freezing needs no iteration and the heat balance closes to
- * rounding. Steps of {@value #STEP_S} s are well inside the stability limit of the thinnest layer.
- * No heat passes the bottom at 4 m, where the yearly swing is down to a sixth.
+ * rounding. In a layer that is partly frozen, 0 °C is found where its ice ends and not in its
+ * middle: heat from a frozen neighbour has to cross the frozen part of it, heat from an unfrozen
+ * one the unfrozen part. That is what makes layers of 3 cm enough; with 0 °C in the middle of each
+ * layer frost was 7 % short of its depth after a day.
+ *
+ * <p>No heat passes the bottom at 8 m, where the yearly swing is down to a thirtieth.
  *
  * <p>Material: damp garden loam, between the sandy and the clay rows of table 2.2 in Moene, van
- * Dam, Transport in the Atmosphere-Vegetation-Soil Continuum (2014). Compared with the Neumann
- * solution of a freezing half space and with Kusuda and Achenbach's periodic soil in the tests.
+ * Dam, Transport in the Atmosphere-Vegetation-Soil Continuum (2014). Accuracy seen in the tests:
+ * depth of frost within 1 % of Neumann's solutions after one, ten and thirty days, a yearly wave
+ * within 0.1 K of Kusuda and Achenbach's.
  */
 final class SoilColumn {
+  /** Step, s; well inside the stability limit of the thinnest layer. */
   static final double STEP_S = 300;
+
+  /**
+   * A front is never taken to be nearer than this to the edge of its layer, m: about what it moves
+   * in a step when it has just begun.
+   */
+  private static final double NEAREST_FRONT_M = 0.005;
+
   private static final double[] THICKNESS_M = {
-    0.03, 0.03, 0.04, 0.05, 0.06, 0.08, 0.10, 0.13, 0.17, 0.22, 0.29, 0.38, 0.50, 0.60, 0.65, 0.67
+    0.03, 0.03, 0.03, 0.03, 0.04, 0.05, 0.06, 0.07, 0.09, 0.11, 0.14, 0.18, 0.22, 0.28, 0.35, 0.44,
+    0.55, 0.68, 0.85, 1.06, 1.30, 1.41
   };
 
   /**
@@ -37,39 +53,41 @@ final class SoilColumn {
   }
 
   private final Material material;
-  private final double[] thicknessM;
   private final double[] depthM;
   private final double[] heatJPerM3;
   private final double[] temperatureC;
   private final double[] fluxWPerM2;
+  private final double stepS;
 
   /** A column of loam in the layers used for gardens. */
-  SoilColumn(java.util.function.DoubleUnaryOperator startCAtDepthM) {
-    this(Material.GARDEN_LOAM, THICKNESS_M, startCAtDepthM);
+  SoilColumn(DoubleUnaryOperator startCAtDepthM) {
+    this(Material.GARDEN_LOAM, startCAtDepthM);
+  }
+
+  /** A column of any material in the layers used for gardens. */
+  SoilColumn(Material material, DoubleUnaryOperator startCAtDepthM) {
+    this(material, STEP_S, startCAtDepthM);
   }
 
   /**
-   * A column.
+   * The same in other steps.
    *
    * @param material same at all depths
-   * @param thicknessM of each layer from the top, m
+   * @param stepS step, s
    * @param startCAtDepthM starting temperature at a depth in m, °C
    */
-  SoilColumn(
-      Material material,
-      double[] thicknessM,
-      java.util.function.DoubleUnaryOperator startCAtDepthM) {
+  SoilColumn(Material material, double stepS, DoubleUnaryOperator startCAtDepthM) {
     this.material = material;
-    this.thicknessM = thicknessM.clone();
-    int n = thicknessM.length;
+    this.stepS = stepS;
+    int n = THICKNESS_M.length;
     depthM = new double[n];
     heatJPerM3 = new double[n];
     temperatureC = new double[n];
     fluxWPerM2 = new double[n + 1];
     double top = 0;
     for (int i = 0; i < n; i++) {
-      depthM[i] = top + thicknessM[i] / 2;
-      top += thicknessM[i];
+      depthM[i] = top + THICKNESS_M[i] / 2;
+      top += THICKNESS_M[i];
       double startC = startCAtDepthM.applyAsDouble(depthM[i]);
       heatJPerM3[i] =
           startC > 0
@@ -84,27 +102,40 @@ final class SoilColumn {
    *
    * @param aboveC temperature above the surface, °C
    * @param surfaceM2KPerW resistance between there and the soil surface, m2K/W (> 0)
-   * @param seconds a multiple of {@link #STEP_S}
+   * @param seconds a multiple of the step
    */
   void pass(double aboveC, double surfaceM2KPerW, double seconds) {
     int n = heatJPerM3.length;
-    for (double done = 0; done < seconds; done += STEP_S) {
-      double topHalf = thicknessM[0] / 2 / conductivity(0);
-      fluxWPerM2[0] = (aboveC - temperatureC[0]) / (surfaceM2KPerW + topHalf);
+    for (double done = 0; done < seconds; done += stepS) {
+      fluxWPerM2[0] = (aboveC - temperatureC[0]) / (surfaceM2KPerW + toward(aboveC, 0));
       for (int i = 1; i < n; i++) {
-        double resistance =
-            thicknessM[i - 1] / 2 / conductivity(i - 1) + thicknessM[i] / 2 / conductivity(i);
+        double resistance = toward(temperatureC[i], i - 1) + toward(temperatureC[i - 1], i);
         fluxWPerM2[i] = (temperatureC[i - 1] - temperatureC[i]) / resistance;
       }
       for (int i = 0; i < n; i++) {
-        heatJPerM3[i] += (fluxWPerM2[i] - fluxWPerM2[i + 1]) * STEP_S / thicknessM[i];
+        heatJPerM3[i] += (fluxWPerM2[i] - fluxWPerM2[i + 1]) * stepS / THICKNESS_M[i];
         temperatureC[i] = temperature(heatJPerM3[i]);
       }
     }
   }
 
-  private double conductivity(int layer) {
-    return temperatureC[layer] < 0 ? material.frozenWPerMK : material.unfrozenWPerMK;
+  /**
+   * Resistance from the edge of a layer to where its temperature is found, m2K/W: its middle, or
+   * the end of its ice as seen from a neighbour of that temperature.
+   */
+  private double toward(double neighbourC, int layer) {
+    double heat = heatJPerM3[layer];
+    if (heat > 0) {
+      return THICKNESS_M[layer] / 2 / material.unfrozenWPerMK;
+    }
+    if (heat < -material.latentJPerM3) {
+      return THICKNESS_M[layer] / 2 / material.frozenWPerMK;
+    }
+    double ice = material.latentJPerM3 > 0 ? -heat / material.latentJPerM3 : 0;
+    boolean throughIce = neighbourC < 0;
+    double wayM = THICKNESS_M[layer] * (throughIce ? ice : 1 - ice);
+    return Math.max(NEAREST_FRONT_M, wayM)
+        / (throughIce ? material.frozenWPerMK : material.unfrozenWPerMK);
   }
 
   private double temperature(double heat) {
@@ -135,16 +166,21 @@ final class SoilColumn {
     double depth = 0;
     for (int i = 0; i < heatJPerM3.length; i++) {
       double ice = Math.min(1, Math.max(0, -heatJPerM3[i] / material.latentJPerM3));
-      depth += ice * thicknessM[i];
+      depth += ice * THICKNESS_M[i];
     }
     return depth;
+  }
+
+  /** Heat that came in through the surface during the last step, W/m2. */
+  double enteringWPerM2() {
+    return fluxWPerM2[0];
   }
 
   /** Heat in the column, J/m2, counted from unfrozen at 0 °C. */
   double heatJPerM2() {
     double sum = 0;
     for (int i = 0; i < heatJPerM3.length; i++) {
-      sum += heatJPerM3[i] * thicknessM[i];
+      sum += heatJPerM3[i] * THICKNESS_M[i];
     }
     return sum;
   }

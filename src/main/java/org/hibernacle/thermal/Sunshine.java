@@ -11,6 +11,9 @@ import java.time.LocalDate;
  * enough to see a glasshouse warm up.
  */
 final class Sunshine {
+  /** Hargreaves and Samani's inland coefficient, of the sun above the air per root of a kelvin. */
+  static final double PER_ROOT_KELVIN_SHARE = 0.16;
+
   private static final double SOLAR_MJ_PER_M2_MIN = 0.0820;
 
   private Sunshine() {}
@@ -30,8 +33,11 @@ final class Sunshine {
     if (fromSunrise <= 0 || fromSunrise >= dayLengthH) {
       return 0;
     }
-    double dailyJ = 0.16 * Math.sqrt(Math.max(0, rangeK)) * extraterrestrialMJ(latitudeDeg, day);
-    double peakW = dailyJ * 1e6 * Math.PI / 2 / (dayLengthH * 3600);
+    double dailyMJ =
+        PER_ROOT_KELVIN_SHARE
+            * Math.sqrt(Math.max(0, rangeK))
+            * extraterrestrialMJ(latitudeDeg, day);
+    double peakW = dailyMJ * 1e6 * Math.PI / 2 / (dayLengthH * 3600);
     return peakW * Math.sin(Math.PI * fromSunrise / dayLengthH);
   }
 

@@ -110,7 +110,7 @@ class TemperatureCsvSpecTest {
     return text.toString();
   }
 
-  /** Station, then date, lowest, highest and, where there are any, the 24 hours; all in °C. */
+  /** Station, then date, lowest, highest and, where there are any, the 24 hours, °C; snow, cm. */
   private static String dump(TemperatureSeries series) {
     StringBuilder text = new StringBuilder("# ").append(series.station()).append('\n');
     series
@@ -121,6 +121,9 @@ class TemperatureCsvSpecTest {
               text.append(',').append(rounded(extremes.maxC()));
               for (double airC : series.hours().getOrDefault(day, List.of())) {
                 text.append(',').append(rounded(airC));
+              }
+              if (series.snowCm().containsKey(day)) {
+                text.append(",snow ").append(rounded(series.snowCm().get(day)));
               }
               text.append('\n');
             });

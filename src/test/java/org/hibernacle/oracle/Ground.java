@@ -8,7 +8,7 @@ import org.hibernacle.model.Place;
  * place (docs/models/places.md). The soil is cut finer than the program cuts it.
  */
 final class Ground {
-  private static final double DEPTH_M = 4;
+  private static final double DEPTH_M = 8;
   private static final double FELT_AT_M = 0.10;
   private static final double STEP_S = 180;
   private static final double SLAB_DAYS = 20;
@@ -49,9 +49,12 @@ final class Ground {
     double[] felt = new double[airC.length];
     for (int hour = 0; hour < airC.length; hour++) {
       boolean covered = Covers.lie(outside.season(), outside.season().day(hour / 24));
-      double surfaceM2KPerW = 1 / Pot.surfaceWPerM2K(place) + coverM2KPerW(place, covered);
+      double snowM = outside.snowM(hour / 24);
+      double surfaceM2KPerW =
+          1 / Pot.surfaceWPerM2K(place) + coverM2KPerW(place, covered) + Blanket.m2KPerW(snowM);
+      double aboveC = snowM > 0 ? Math.min(0, airC[hour]) : airC[hour];
       for (double s = 0; s < 3600; s += STEP_S) {
-        step(surfaceM2KPerW, airC[hour]);
+        step(surfaceM2KPerW, aboveC);
       }
       felt[hour] = at(FELT_AT_M);
     }

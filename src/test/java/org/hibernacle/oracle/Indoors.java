@@ -5,7 +5,7 @@ import org.hibernacle.model.PlaceKind;
 
 /** Air in a place, hour by hour; docs/models/places.md. */
 final class Indoors {
-  private static final double SUN_K_PER_W_PER_M2 = 0.0375;
+  private static final double SUN_K_PER_W_PER_M2 = 0.7 * 6 / (6 * 18 + 1206 * 12 * 1 / 3600.0);
 
   private Indoors() {}
 

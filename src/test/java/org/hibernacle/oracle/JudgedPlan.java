@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiFunction;
 import java.util.stream.IntStream;
@@ -45,6 +46,20 @@ public record JudgedPlan(SeasonPlan plan, Oracle oracle) {
   static JudgedPlan ofPoorGarden(City city) {
     return OF_POOR_GARDENS.computeIfAbsent(
         city, c -> planned(CityGarden.poorInventory(c), CityGarden.weather(c)));
+  }
+
+  /** The same garden with snow on the ground from the middle of December to the end of February. */
+  static JudgedPlan ofAGardenInSnow(City city) {
+    TemperatureSeries bare = CityGarden.weather(city);
+    TreeMap<LocalDate, Double> snowCm = new TreeMap<>();
+    for (LocalDate day : bare.days().keySet()) {
+      int month = day.getMonthValue();
+      boolean lies = month <= 2 || month == 12 && day.getDayOfMonth() > 15;
+      snowCm.put(day, lies ? 4.0 + day.getDayOfMonth() : 0);
+    }
+    return planned(
+        CityGarden.inventory(city),
+        new TemperatureSeries(bare.station(), bare.days(), bare.hours(), snowCm));
   }
 
   /** The plan of every fourth plant of the demo's garden: it has ten winters, and time is short. */

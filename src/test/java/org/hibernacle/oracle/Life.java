@@ -118,7 +118,7 @@ final class Life {
   /** Air, soil and slab are drawn as straight lines from each full hour to the next. */
   private BallNight freeze(Pot pot, PlaceHours place, int index) {
     boolean covered = Covers.lie(outside.season(), outside.season().day(index));
-    Pot.Contact contact = pot.contact(place.place(), covered);
+    Pot.Contact contact = pot.contact(place.place(), covered, outside.snowM(index));
     double[] wallAir = covered ? place.inMulchC() : place.airC();
     int steps = (int) Math.ceil(3600 / pot.stepS(contact));
     double lowest = Double.POSITIVE_INFINITY;
@@ -129,7 +129,11 @@ final class Life {
       for (int step = 0; step < steps; step++) {
         double share = (step + 0.5) / steps;
         pot.step(
-            contact, at(wallAir, hour, share), at(place.belowC(), hour, share), 3600.0 / steps);
+            contact,
+            at(wallAir, hour, share),
+            place.skyK()[hour],
+            at(place.belowC(), hour, share),
+            3600.0 / steps);
         lowest = Math.min(lowest, pot.edgeC());
         ice = Math.max(ice, pot.iceShare());
         mean += pot.meanC() / (24.0 * steps);

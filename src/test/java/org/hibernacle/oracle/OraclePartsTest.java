@@ -97,7 +97,7 @@ class OraclePartsTest {
     double stepS = pot.stepS(contact);
     double hours = 0;
     while (pot.iceShare() < 0.5) {
-      pot.step(contact, -5, -5, stepS);
+      pot.step(contact, -5, 0, -5, stepS);
       hours += stepS / 3600;
     }
     assertEquals(0, pot.edgeC());
@@ -105,8 +105,19 @@ class OraclePartsTest {
     // (0.086 + 0.043) m2 * 1 / (1/13.3 + 0.010) + 0.043 m2 * 13.3 = 2.1 W/K at 5 to 7 K.
     assertEquals(99e3 / (2.1 * 5.1) / 3600, hours, 0.3);
     for (int step = 0; step < 1000; step++) {
-      pot.step(contact, 0, 0, stepS);
+      pot.step(contact, 0, 0, 0, stepS);
     }
     assertEquals(0, pot.edgeC());
+  }
+
+  /** Sturm and others 1997 at 0.3 g/cm3. */
+  @Test
+  void snowHoldsBackWhatTheTableSays() {
+    CSVRecord row =
+        CheckTable.rows("thermal").stream()
+            .filter(r -> r.get("group").equals("snow") && r.get("case").equals("k_rho0.3"))
+            .findFirst()
+            .orElseThrow();
+    assertEquals(1 / number(row, "expected"), Blanket.m2KPerW(1), 1e-6);
   }
 }

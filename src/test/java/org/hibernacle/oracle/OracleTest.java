@@ -93,6 +93,13 @@ class OracleTest {
     demo.plan().plants().parallelStream().forEach(plant -> confirm(demo, plant));
   }
 
+  /** Snow is in no file of the two cities, so it is invented here. */
+  @Test
+  void confirmsAPlanUnderSnow() {
+    JudgedPlan garden = JudgedPlan.ofAGardenInSnow(City.NEW_YORK);
+    garden.plan().plants().forEach(plant -> confirm(garden, plant));
+  }
+
   /** With hardly anywhere to go most rules break somewhere, and each has to be seen. */
   @ParameterizedTest
   @EnumSource

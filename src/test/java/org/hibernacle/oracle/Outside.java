@@ -58,6 +58,16 @@ final class Outside {
     return Sky.dayLengthHours(settings.latitudeDeg(), day);
   }
 
+  /** What the site's offset has taken from the station's air, K. */
+  double offsetK(int hour) {
+    return airAt(season.day(hour / 24), hour % 24) - airC[hour];
+  }
+
+  /** Snow on the ground on a day of the season, m; none where the file does not say. */
+  double snowM(int index) {
+    return file.snowCm().getOrDefault(season.day(index), 0.0) / 100;
+  }
+
   double meanC() {
     double sum = 0;
     for (double air : airC) {

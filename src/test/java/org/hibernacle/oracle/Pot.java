@@ -55,8 +55,45 @@ final class Pot {
    * @param wallWPerK through side and top, with the air or with what mulch lets through
    * @param floorWPerK through the floor, with the air below a bench or with soil or slab
    * @param airBelow whether air passes below
+   * @param skyWPerK through all that faces the night sky, a side counting half
    */
-  record Contact(double wallWPerK, double floorWPerK, boolean airBelow) {}
+  record Contact(double wallWPerK, double floorWPerK, boolean airBelow, double skyWPerK) {}
+
+  /** The same where so much snow lies on the ground, m. */
+  Contact contact(Place place, boolean covered, double snowM) {
+    boolean ground = place.kind() == PlaceKind.GROUND;
+    boolean mulched = covered && place.cover() == Place.Cover.MULCH;
+    Contact bare = contact(place, covered);
+    if (!ground || snowM == 0) {
+      return bare;
+    }
+    double foot = container.footprintM2();
+    double toAir = 1 / surfaceWPerM2K(place);
+    if (covered && place.cover() == Place.Cover.FLEECE) {
+      toAir += Covers.FLEECE_M2K_PER_W;
+    }
+    if (mulched) {
+      double lidM2KPerW =
+          toAir + Math.min(place.coverDepthCm() / 100, 0.10) / Covers.MULCH_W_PER_MK;
+      double topWPerK = foot / lidM2KPerW;
+      double snowedTopWPerK = foot / (lidM2KPerW + Blanket.m2KPerW(snowM));
+      return new Contact(
+          bare.wallWPerK() - topWPerK + snowedTopWPerK, bare.floorWPerK(), bare.airBelow(), 0);
+    }
+    double heightM = container.depthCm() / 100;
+    double inSnowM = Math.min(heightM, snowM);
+    double wall = toAir + wallM2KPerW(container.material());
+    double overMiddleM = snowM - inSnowM / 2;
+    double openWPerK = container.sideM2() * (1 - inSnowM / heightM) / wall;
+    double snowedWPerK =
+        container.sideM2() * inSnowM / heightM / (wall + Blanket.m2KPerW(overMiddleM));
+    double topWPerK = foot / (toAir + Blanket.m2KPerW(Math.max(0, snowM - heightM)));
+    return new Contact(
+        openWPerK + snowedWPerK + topWPerK,
+        bare.floorWPerK(),
+        bare.airBelow(),
+        topWPerK + openWPerK / 2);
+  }
 
   Contact contact(Place place, boolean covered) {
     Place.Cover cover = covered ? place.cover() : Place.Cover.NONE;
@@ -80,7 +117,8 @@ final class Pot {
     }
     boolean airBelow = place.kind() == PlaceKind.BENCH;
     double floorWPerK = airBelow ? foot / (toAir + wall) : 2 * diskM * BASE_W_PER_MK;
-    return new Contact(1 / sideKPerW + 1 / topKPerW, floorWPerK, airBelow);
+    double skyWPerK = cover == Place.Cover.MULCH ? 0 : 1 / topKPerW + 0.5 / sideKPerW;
+    return new Contact(1 / sideKPerW + 1 / topKPerW, floorWPerK, airBelow, skyWPerK);
   }
 
   /** A step that is short against the time in which the edge answers, s. */
@@ -89,11 +127,13 @@ final class Pot {
     return Math.min(60, 0.1 * FROZEN_J_PER_M3K * edgeM3 / allWPerK);
   }
 
-  void step(Contact contact, double wallAirC, double belowC, double stepS) {
+  void step(Contact contact, double wallAirC, double skyK, double belowC, double stepS) {
     double edgeC = edgeC();
     double fromCoreW = edgeToCoreWPerK * (temperatureC(coreJ, coreM3) - edgeC);
     double fromOutsideW =
-        contact.wallWPerK() * (wallAirC - edgeC) + contact.floorWPerK() * (belowC - edgeC);
+        contact.wallWPerK() * (wallAirC - edgeC)
+            - contact.skyWPerK() * skyK
+            + contact.floorWPerK() * (belowC - edgeC);
     edgeJ += (fromOutsideW + fromCoreW) * stepS;
     coreJ -= fromCoreW * stepS;
   }

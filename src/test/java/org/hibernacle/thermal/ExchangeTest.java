@@ -93,6 +93,36 @@ class ExchangeTest {
     assertEquals(flat, Exchange.of(POT, bed, true).airWPerK(), 1e-5);
   }
 
+  /**
+   * Van Donk and Tollner 2000 measured 0.1 to 0.6 W/mK for mulches, still to windy: dry and wet lie
+   * within. Wet lets more cold in, so it is what plans count on.
+   */
+  @Test
+  void mulchIsPlannedWet() {
+    assertTrue(0.1 < Exchange.DRY_MULCH_W_PER_MK && Exchange.MULCH_W_PER_MK < 0.6);
+    for (double depthCm : new double[] {2, 5, 10, 25, 50}) {
+      Place bed = SomePlace.of(PlaceKind.GROUND).mulch(depthCm).place();
+      Exchange planned = Exchange.of(POT, bed, true);
+      Exchange dry = Exchange.of(POT, bed, true, 0, Exchange.DRY_MULCH_W_PER_MK);
+      assertTrue(dry.airWPerK() < planned.airWPerK(), depthCm + " cm");
+    }
+  }
+
+  /** On a pot that is all top, mulch of 4 cm and of 6 cm insulates like one of 10 cm. */
+  @Test
+  void layersOnTopAdd() {
+    ThermalClass flat = new ThermalClass(5, 1e-9, 0.038, Material.CERAMIC);
+    double outer = resistance(flat, 0);
+    double both = resistance(flat, 4) + resistance(flat, 6) - outer;
+    assertEquals(both, resistance(flat, 10), 1e-6);
+    assertEquals(0.10 / Exchange.MULCH_W_PER_MK, resistance(flat, 10) - outer, 1e-6);
+  }
+
+  private static double resistance(ThermalClass pot, double mulchCm) {
+    Place bed = SomePlace.of(PlaceKind.GROUND).mulch(mulchCm).place();
+    return pot.footM2() / Exchange.of(pot, bed, true).airWPerK();
+  }
+
   /** 25 cm round the side as a hollow cylinder, and the 10 cm that stay on top. */
   @Test
   void aDeepMulchIsACylinderWithALid() {

@@ -32,6 +32,23 @@ class PlaceAirTest {
     assertEquals(-11, airC[start + 7 * 24 - 1], 0.05);
   }
 
+  /** Slow or quick, after some weeks a shed is at the mean of the air and what warms it. */
+  @Test
+  void noLagSavesAShedFromALongFrost() {
+    Winter winter =
+        SomeWinter.from(FIRST, day -> day.isBefore(COLD) ? steady(4) : new DailyExtremes(-17, -7));
+    for (double lagH : new double[] {0.5, 6, 18, 72}) {
+      double[] airC = hours(SomePlace.of(PlaceKind.COLD_STORE).lag(lagH).place(), winter);
+      int day = winter.index(COLD) + 21;
+      double insideC = mean(airC, 24 * day);
+      assertEquals(mean(winter.airC(), 24 * day) + 1, insideC, 0.4, "lag " + lagH);
+    }
+  }
+
+  private static double mean(double[] hours, int from) {
+    return Arrays.stream(hours, from, from + 24).average().orElseThrow();
+  }
+
   /** A first-order lag keeps {@code exp(-t / lag)} of a step. */
   @Test
   void aShedFollowsAStepWithItsLag() {

@@ -79,6 +79,63 @@ class PlaceBaseTest {
     assertEquals(16, Arrays.stream(soilC).average().orElseThrow(), 0.7);
   }
 
+  /**
+   * A second year of spinning up moves no hour from November on by 0.1 K. Starts 2 K apart leave a
+   * winter's mean and its coldest hour within 0.25 K; only in the days in which frost leaves the
+   * ground can they be a kelvin apart, since it leaves one of them first.
+   */
+  @Test
+  void oneYearIsEnoughToForgetTheStart() {
+    Winter winter = SomeWinter.wholeYear(day -> SomeWinter.wave(day, 8, 10, 8));
+    Place mulched = SomePlace.of(PlaceKind.GROUND).mulch(25).place();
+    for (Place place : new Place[] {GROUND, mulched}) {
+      double[] once = fromNovember(place, winter, 8, 1);
+      double[] twice = fromNovember(place, winter, 8, 2);
+      for (int hour = 0; hour < once.length; hour++) {
+        assertEquals(twice[hour], once[hour], 0.1, "hour " + hour);
+      }
+      double[] cold = fromNovember(place, winter, 7, 1);
+      double[] warm = fromNovember(place, winter, 9, 1);
+      assertEquals(lowest(warm), lowest(cold), 0.25);
+      double meanC = Arrays.stream(warm).average().orElseThrow();
+      assertEquals(meanC, Arrays.stream(cold).average().orElseThrow(), 0.25);
+      assertTrue(lowest(warm) > lowest(cold), "what is started colder stays colder");
+    }
+  }
+
+  private static double[] fromNovember(Place place, Winter winter, double deepC, int spinUps) {
+    double[] soilC = PlaceBase.soil(place, winter, winter.airC(), deepC, spinUps);
+    int november = 24 * winter.index(LocalDate.of(2020, 11, 1));
+    return Arrays.copyOfRange(soilC, november, soilC.length);
+  }
+
+  private static double lowest(double[] soilC) {
+    return Arrays.stream(soilC).min().orElseThrow();
+  }
+
+  /** A pocket that is always 2 K colder lies on soil that is 2 K colder, near enough. */
+  @Test
+  void aFrostPocketHasColderSoil() {
+    Winter winter = SomeWinter.wholeYear(day -> SomeWinter.wave(day, 14, 6, 8));
+    Place pocket = SomePlace.of(PlaceKind.GROUND).warmerBy(-2).place();
+    double[] pocketAirC = PlaceAir.hours(pocket, winter, LATITUDE_DEG);
+    double[] there = PlaceBase.hours(pocket, winter, pocketAirC, LATITUDE_DEG);
+    double[] here = PlaceBase.hours(GROUND, winter, winter.airC(), LATITUDE_DEG);
+    for (int hour = 0; hour < here.length; hour++) {
+      assertEquals(here[hour] - 2, there[hour], 1e-6, "hour " + hour);
+    }
+  }
+
+  /** Resistances of layers add: 4 cm and 6 cm of mulch are 10 cm, {@code d / k} each. */
+  @Test
+  void layersOfMulchAdd() {
+    double thin = PlaceBase.coverM2KPerW(SomePlace.of(PlaceKind.GROUND).mulch(4).place());
+    double thick = PlaceBase.coverM2KPerW(SomePlace.of(PlaceKind.GROUND).mulch(6).place());
+    double both = PlaceBase.coverM2KPerW(SomePlace.of(PlaceKind.GROUND).mulch(10).place());
+    assertEquals(0.04 / Exchange.MULCH_W_PER_MK, thin, 1e-12);
+    assertEquals(both, thin + thick, 1e-12);
+  }
+
   @Test
   void coversKeepTheSoilWarmerWhileTheyLie() {
     Winter winter = SomeWinter.wholeYear(day -> SomeWinter.wave(day, 7, 13, 6));
