@@ -14,7 +14,7 @@ final class Cost {
   private static final int SPRING_BITS = 8;
   private static final int ROOF_BITS = 9;
   private static final int AUTUMN_BITS = 8;
-  private static final int MOVE_BITS = 4;
+  private static final int MOVE_BITS = 5;
 
   static final long STORAGE_DEGREE_DAY = 1;
   static final long SPRING_NIGHT_AWAY = STORAGE_DEGREE_DAY << STORAGE_BITS;

@@ -21,6 +21,7 @@ import org.hibernacle.model.Season;
  *     dates of the planned season); empty where home is safe in every winter
  * @param displaced why it does not get the places and dates that would suit it best; empty if it
  *     does
+ * @param shuttle nights on which it is carried back in spring
  * @param estimatedMassKg of the heaviest single pot, wet
  */
 public record PlantPlan(
@@ -33,6 +34,7 @@ public record PlantPlan(
     Optional<Violation> withoutMoves,
     List<LocalDate> ownLastSafeDays,
     Optional<Displaced> displaced,
+    Optional<Shuttle> shuttle,
     double estimatedMassKg) {
 
   /** In short. */

@@ -60,9 +60,15 @@ final class PlantPlanner {
    * @param atHome the plant left at home, one entry a winter
    * @param excused winters in which it may break the safety margin, but no limit
    * @param cost of it
+   * @param shuttle nights back in spring that {@code lived} has and {@code path} has not
    */
   record Found(
-      Path path, List<Lived> lived, List<Lived> atHome, Set<Integer> excused, PathCost cost) {}
+      Path path,
+      List<Lived> lived,
+      List<Lived> atHome,
+      Set<Integer> excused,
+      PathCost cost,
+      Optional<Shuttle> shuttle) {}
 
   Found find() {
     known.learn(atHome);
@@ -115,7 +121,34 @@ final class PlantPlanner {
       worst = now;
     }
     Found found = found(path, lived, excused);
-    return new Tightening(this, openings, winters.places()).tighten(found);
+    return broughtHome(new Tightening(this, openings, winters.places()).tighten(found), openings);
+  }
+
+  /** Home by the time buds break, where nights back in spring make that possible. */
+  private Found broughtHome(Found found, Openings openings) {
+    if (found.cost().brokenTicks() > 0) {
+      return found;
+    }
+    int[] places = found.path().placeByNight();
+    return new Shuttles(plant, winters, trial, home)
+        .bring(
+            found.path(),
+            found.lived(),
+            found.excused(),
+            n -> openings.handsFree(n) && mayMove(n, places[n - 1], home))
+        .map(
+            brought -> {
+              long nightsBack = Cost.MOVE * brought.shuttle().mostInAWinter();
+              long cost = Comfort.of(brought.path(), comfort) + nightsBack;
+              return new Found(
+                  brought.path(),
+                  brought.lived(),
+                  atHome,
+                  found.excused(),
+                  new PathCost(0, cost),
+                  Optional.of(brought.shuttle()));
+            })
+        .orElse(found);
   }
 
   private StaySearch searchIn(int[][] worst, Openings openings) {
@@ -177,7 +210,8 @@ final class PlantPlanner {
   /** A path that was lived, with its cost. */
   Found found(Path path, List<Lived> lived, Set<Integer> excused) {
     long ticks = KnownBreaks.ticks(lived, excused);
-    return new Found(path, lived, atHome, excused, new PathCost(ticks, Comfort.of(path, comfort)));
+    PathCost cost = new PathCost(ticks, Comfort.of(path, comfort));
+    return new Found(path, lived, atHome, excused, cost, Optional.empty());
   }
 
   /**

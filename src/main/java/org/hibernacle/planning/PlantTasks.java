@@ -31,6 +31,7 @@ final class PlantTasks {
     thawOut(tasks);
     fleece(tasks);
     keepDry(tasks);
+    inAndOut(tasks);
     twoPeople(tasks);
     return tasks;
   }
@@ -79,6 +80,21 @@ final class PlantTasks {
     if (hit > 0) {
       tasks.add(task(Task.Kind.FLEECE_READY, earliest, latest, "", OptionalDouble.of(hit)));
     }
+  }
+
+  private void inAndOut(List<Task> tasks) {
+    found
+        .shuttle()
+        .ifPresent(
+            s ->
+                tasks.add(
+                    new Task(
+                        Task.Kind.IN_AND_OUT,
+                        s.from(),
+                        s.to(),
+                        s.refuge().name(),
+                        List.of(plant.id()),
+                        OptionalDouble.of(s.mostInAWinter()))));
   }
 
   private void keepDry(List<Task> tasks) {

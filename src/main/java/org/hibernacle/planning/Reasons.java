@@ -20,6 +20,7 @@ final class Reasons {
   private final Settings settings;
   private final Path path;
   private final Set<Integer> excused;
+  private final boolean shuttled;
   private final int home;
 
   Reasons(
@@ -29,6 +30,7 @@ final class Reasons {
     this.settings = settings;
     this.path = found.path();
     this.excused = found.excused();
+    this.shuttled = found.shuttle().isPresent();
     this.home = planner.home();
   }
 
@@ -43,9 +45,13 @@ final class Reasons {
       int from = path.placeByNight()[night - 1];
       int to = path.placeByNight()[night];
       Move.Kind kind = kind(from, to);
-      boolean back = kind == Move.Kind.RETURN || kind == Move.Kind.STEP_OUT;
+      boolean last = i + 1 == nights.size();
       Optional<Violation> because =
-          back ? whyNotEarlier(night, previous, to) : whyNotStay(night, next, from);
+          last && shuttled
+              ? Optional.empty()
+              : kind == Move.Kind.RETURN || kind == Move.Kind.STEP_OUT
+                  ? whyNotEarlier(night, previous, to)
+                  : whyNotStay(night, next, from);
       Place fromPlace = winters.places().get(from);
       Place toPlace = winters.places().get(to);
       moves.add(new Move(kind, winters.season().day(night), fromPlace, toPlace, because));

@@ -156,6 +156,7 @@ public final class SeasonPlanner {
             PlantPlanner.worst(found.atHome()),
             lastSafeDays(found.atHome()),
             one.displaced(),
+            found.shuttle(),
             Mass.wetKg(plant.container()));
     return new Planned(plan, new PlantTasks(plant, winters, found, moves).tasks());
   }

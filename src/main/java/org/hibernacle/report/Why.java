@@ -14,6 +14,7 @@ import org.hibernacle.planning.PlantPlan;
 import org.hibernacle.planning.PlantPlan.Tightest;
 import org.hibernacle.planning.PlantPlan.Verdict;
 import org.hibernacle.planning.Rule;
+import org.hibernacle.planning.Shuttle;
 import org.hibernacle.planning.Stay;
 import org.hibernacle.planning.Violation;
 
@@ -98,11 +99,25 @@ final class Why {
       Optional<Violation> because = move.because();
       if (because.isPresent()) {
         say("why." + when(move, because.get()), kind, date, clause.of(because.get()));
+      } else if (move.kind() == Move.Kind.RETURN && p.shuttle().isPresent()) {
+        shuttle(p.shuttle().get(), date);
       } else if (isBack(move)) {
         withoutReason(move, before, kind, date);
       }
       before = move.date();
     }
+  }
+
+  private void shuttle(Shuttle s, String date) {
+    say(
+        "why.shuttle",
+        date,
+        m.display().day(s.waking()),
+        s.refuge().name(),
+        m.measures().temperature(s.triggerC()),
+        m.display().day(s.to()),
+        s.mostInAWinter(),
+        m.inWinters(s.winters()));
   }
 
   private static boolean isBack(Move move) {

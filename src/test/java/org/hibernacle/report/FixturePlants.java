@@ -30,6 +30,7 @@ import org.hibernacle.planning.PlantPlan;
 import org.hibernacle.planning.PlantPlan.Tightest;
 import org.hibernacle.planning.PlantPlan.Verdict;
 import org.hibernacle.planning.Rule;
+import org.hibernacle.planning.Shuttle;
 import org.hibernacle.planning.Stay;
 import org.hibernacle.planning.Violation;
 
@@ -112,6 +113,17 @@ final class FixturePlants {
             .move(Move.Kind.MOVE_DOWN, 2026, 11, 14, BED, on(2025, 1, 21, Rule.ROOT_BALL, -6.6))
             .move(Move.Kind.RETURN, 2027, 3, 20, BENCH, violation(Rule.ROOT_BALL, BENCH, -2.02))
             .verdict(Verdict.MOVES, List.of(violation(Rule.ROOT_BALL, BED, -6.4))));
+    // Home before it wakes, back for frosty nights.
+    all.add(
+        new Row("P-14", "", "Carpinus betulus")
+            .move(Move.Kind.MOVE_DOWN, 2026, 11, 14, BED, on(2025, 1, 21, Rule.ROOT_BALL, -6.6))
+            .moveUnasked(Move.Kind.RETURN, 2027, 4, 10, BENCH)
+            .shuttle(
+                BED,
+                LocalDate.of(2027, 4, 10),
+                LocalDate.of(2027, 4, 23),
+                LocalDate.of(2027, 4, 12))
+            .moves());
     // Lives indoors.
     all.add(new Row("P-11", "+ Aunt", "Ficus retusa").stays(HALL, 15));
     // Wished into a room; six in one row.
@@ -161,6 +173,7 @@ final class FixturePlants {
     private OptionalDouble value = OptionalDouble.empty();
     private Optional<String> wish = Optional.empty();
     private Optional<Displaced> displaced = Optional.empty();
+    private Optional<Shuttle> shuttle = Optional.empty();
     private double volumeL = 8;
     private boolean frostProof = true;
     private int count = 1;
@@ -208,6 +221,16 @@ final class FixturePlants {
       return this;
     }
 
+    Row shuttle(Place refuge, LocalDate from, LocalDate to, LocalDate waking) {
+      List<Shuttle.Night> nights =
+          List.of(
+              new Shuttle.Night(new Season(2016, false), LocalDate.of(2017, 4, 19)),
+              new Shuttle.Night(new Season(2016, false), LocalDate.of(2017, 4, 20)),
+              new Shuttle.Night(new Season(2023, false), LocalDate.of(2024, 4, 23)));
+      shuttle = Optional.of(new Shuttle(refuge, from, to, waking, nights, -1.4));
+      return this;
+    }
+
     Row count(int plants) {
       count = plants;
       return this;
@@ -251,6 +274,7 @@ final class FixturePlants {
           Optional.empty(),
           List.of(),
           Optional.empty(),
+          Optional.empty(),
           7.6);
     }
 
@@ -283,6 +307,7 @@ final class FixturePlants {
           Optional.of(violation(Rule.ROOT_BALL, BENCH, -12.3)),
           List.of(LocalDate.of(2026, 11, 9), LocalDate.of(2026, 11, 30), LocalDate.of(2027, 1, 2)),
           displaced,
+          shuttle,
           volumeL * 0.95);
     }
 
