@@ -177,7 +177,8 @@ public final class Fixtures {
               List.of(-12.5, -4.04, -2.2, -3.1, 2.3, 15.0).get(n),
               new Season(2024, false),
               LocalDate.of(2025, 1, 22),
-              List.of(61, 61, 70, 82, 151, 151).get(n)));
+              List.of(61, 61, 70, 82, 151, 151).get(n),
+              Optional.empty()));
     }
     return forecasts;
   }
