@@ -11,12 +11,12 @@ import org.hibernacle.climate.Winter;
  * @param airByDayC 24 hours a day, °C; an empty array where the logger has nothing
  */
 record LoggedAir(double[][] airByDayC) {
-  private static final double[] NOTHING = {};
+  private static final double[] NOTHING_C = {};
 
   /** No logger. */
   static LoggedAir none(Winter winter) {
     double[][] airByDayC = new double[winter.days()][];
-    Arrays.fill(airByDayC, NOTHING);
+    Arrays.fill(airByDayC, NOTHING_C);
     return new LoggedAir(airByDayC);
   }
 
