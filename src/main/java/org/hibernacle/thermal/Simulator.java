@@ -47,9 +47,13 @@ public final class Simulator {
       Place place = places.get(p);
       double[] air = PlaceAir.hours(place, winter, latitudeDeg);
       HourlyAir logger = loggers.get(place.name());
-      LoggedAir logged = logger == null ? LoggedAir.none(winter) : LoggedAir.of(logger, winter);
-      modelErrors.add(ModelError.of(air, logged, winter));
-      air = PlaceAir.hours(place, winter, latitudeDeg, logged);
+      if (logger == null) {
+        modelErrors.add(Optional.empty());
+      } else {
+        LoggedAir logged = LoggedAir.of(logger, winter);
+        modelErrors.add(ModelError.of(air, logged, winter));
+        air = PlaceAir.hours(place, winter, latitudeDeg, logged);
+      }
       boolean bench = place.kind() == PlaceKind.BENCH;
       double[] base = bench ? air : PlaceBase.hours(place, winter, air, latitudeDeg);
       climates[p] = new PlaceClimate(air, wrapped(air, Exchange.mulchLagHours(place)), base);
