@@ -29,12 +29,17 @@ final class PlaceTables {
             .column("overfull", 14)
             .column("coldest", 12, m.measures().degrees())
             .column("coldest-day", 14)
-            .column("warm-days", 14, m.measures().threshold(5))
-            .workbookColumn("logger-hours", 12)
-            .workbookColumn("model-mean", 14, m.measures().degreesApart())
-            .workbookColumn("model-rms", 14, m.measures().degreesApart())
-            .workbookColumn("model-largest", 14, m.measures().degreesApart())
-            .workbookColumn("model-largest-day", 14);
+            .column("warm-days", 14, m.measures().threshold(5));
+    boolean logged = m.plan().places().stream().anyMatch(p -> p.modelError().isPresent());
+    if (logged) {
+      String kelvins = m.measures().degreesApart();
+      table
+          .workbookColumn("logger-hours", 12)
+          .workbookColumn("model-mean", 14, kelvins)
+          .workbookColumn("model-rms", 14, kelvins)
+          .workbookColumn("model-largest", 14, kelvins)
+          .workbookColumn("model-largest-day", 14);
+    }
     for (PlaceForecast forecast : m.plan().places()) {
       StyleRole role = forecast.overfull() ? StyleRole.DANGER : StyleRole.PLAIN;
       OptionalDouble roomM2 = forecast.place().floorM2();
@@ -52,7 +57,8 @@ final class PlaceTables {
               m.measures().temperatureCell(forecast.coldestC()),
               new Cell.Day(forecast.coldestDay(), true),
               Measures.count(forecast.medianDaysAbove5C()));
-      table.row(role, Stream.concat(cells.stream(), modelError(m, forecast).stream()).toList());
+      List<Cell> more = logged ? modelError(m, forecast) : List.of();
+      table.row(role, Stream.concat(cells.stream(), more.stream()).toList());
     }
     return table.build();
   }
