@@ -130,9 +130,12 @@ class LoggerTest {
     HourlyAir logger =
         new HourlyAir(new TemperatureSeries("daily", days, new TreeMap<>()), LATITUDE_DEG);
     double[] airC = simulator("bench", logger).climate(0).airC();
-    DayLength sun = DayLength.at(LATITUDE_DEG, LocalDate.of(2024, 1, 11));
-    assertArrayEquals(
-        DailyCurve.hours(day, day, day, sun), Arrays.copyOfRange(airC, FIRST + 24, FIRST + 48));
+    double[] expected = DailyCurve.hours(on(day, 10), on(day, 11), on(day, 12));
+    assertArrayEquals(expected, Arrays.copyOfRange(airC, FIRST + 24, FIRST + 48));
+  }
+
+  private static DailyCurve.Day on(DailyExtremes air, int dayOfJanuary) {
+    return new DailyCurve.Day(air, DayLength.at(LATITUDE_DEG, LocalDate.of(2024, 1, dayOfJanuary)));
   }
 
   /** By hand: the model says 5; the logger 4 for a day, then 8 with one hour of 12. */
