@@ -46,7 +46,7 @@ import picocli.CommandLine.Spec;
     footer = {
       "  hibernacle plan inventory.xlsx temperatures.csv -o winter",
       "  hibernacle plan inventory.xlsx 2014.csv 2015.csv --season 2016 --unit C",
-      "  hibernacle plan inventory.xlsx station.csv --place-temperatures \"Shed=shed.csv\"",
+      "  hibernacle plan garden.xlsx station.csv --place-temperatures \"Shed=shed.csv\"",
       "",
       "Exit code 4 means: done, but some plants can not be protected; the summary names them."
     })
