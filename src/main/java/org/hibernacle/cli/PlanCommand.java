@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
@@ -45,6 +46,7 @@ import picocli.CommandLine.Spec;
     footer = {
       "  hibernacle plan inventory.xlsx temperatures.csv -o winter",
       "  hibernacle plan inventory.xlsx 2014.csv 2015.csv --season 2016 --unit C",
+      "  hibernacle plan garden.xlsx station.csv --place-temperatures \"Shed=shed.csv\"",
       "",
       "Exit code 4 means: done, but some plants can not be protected; the summary names them."
     })
@@ -83,6 +85,8 @@ final class PlanCommand implements Callable<Integer> {
 
   @Mixin private TemperatureOptions temperatures = new TemperatureOptions();
 
+  @Mixin private PlaceTemperatureOptions loggers = new PlaceTemperatureOptions();
+
   @Option(names = "--dry-run", description = "Plans and prints the summary, writes nothing.")
   private boolean dryRun;
 
@@ -98,6 +102,10 @@ final class PlanCommand implements Callable<Integer> {
         InventoryWorkbook.read(inventoryFile, SpeciesCatalogue.builtIn(), problems);
     Optional<TemperatureSeries> series =
         TemperatureCsv.read(temperatureFiles, temperatures.forReading(), problems);
+    Map<String, TemperatureSeries> logged =
+        inventory.isPresent()
+            ? loggers.read(inventory.get(), temperatures.forReading().unit(), problems)
+            : Map.of();
     OutputFolder folder = new OutputFolder(folder());
     Problems earlierProblems = new Problems();
     Optional<SheetTable> earlierLog = earlierLog(folder, earlierProblems);
@@ -114,6 +122,7 @@ final class PlanCommand implements Callable<Integer> {
         SeasonPlanner.plan(
             inventory.get(),
             series.get(),
+            logged,
             season.isPresent() ? OptionalInt.of(season.get()) : OptionalInt.empty());
     if (plan.isEmpty()) {
       problems.error(
@@ -152,6 +161,9 @@ final class PlanCommand implements Callable<Integer> {
     List<RunFacts.InputFile> inputs = new ArrayList<>();
     inputs.add(Digests.of(inventoryFile));
     for (Path file : temperatureFiles) {
+      inputs.add(Digests.of(file));
+    }
+    for (Path file : loggers.files()) {
       inputs.add(Digests.of(file));
     }
     RunFacts facts =
@@ -227,6 +239,7 @@ final class PlanCommand implements Callable<Integer> {
     reading.unit().ifPresent(u -> options.add("unit=" + u));
     reading.dateFormat().ifPresent(d -> options.add("date-format=" + d));
     reading.layout().ifPresent(l -> options.add("layout=" + l));
+    options.addAll(loggers.texts());
     return options;
   }
 

@@ -3,12 +3,14 @@ package org.hibernacle.planning;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.hibernacle.climate.UsableWinter;
 import org.hibernacle.climate.WinterSelection;
 import org.hibernacle.model.Diagnostic;
 import org.hibernacle.model.Diagnostic.Severity;
 import org.hibernacle.model.Inventory;
 import org.hibernacle.model.TemperatureSeries;
+import org.hibernacle.thermal.ModelError;
 import org.hibernacle.thermal.PlaceBase;
 
 /**
@@ -121,6 +123,49 @@ final class PlanNotes {
             String.format(Locale.ROOT, "at most %.1f m2", place.place().floorM2().orElse(0)),
             "this version does not share out room; find more of it or move plants elsewhere");
       }
+    }
+  }
+
+  /** What loggers said of the model, and which of them said nothing. */
+  void loggers(Map<String, TemperatureSeries> loggers, List<PlaceForecast> places, int winters) {
+    for (PlaceForecast place : places) {
+      String where = "place " + place.place().name();
+      TemperatureSeries logger = loggers.get(place.place().name());
+      if (logger == null) {
+        continue;
+      }
+      if (place.modelError().isEmpty()) {
+        add(
+            Severity.WARNING,
+            "PL-431",
+            where,
+            "a logger from " + logger.days().firstKey() + " to " + logger.days().lastKey(),
+            "days in one of the winters used",
+            "the model stands, as if there were no logger");
+        continue;
+      }
+      ModelError error = place.modelError().get();
+      add(
+          Severity.NOTE,
+          "PL-430",
+          where,
+          String.format(
+              Locale.ROOT,
+              "over %d hours of its logger the model was %.1f K too %s on average, %.1f K off as a"
+                  + " root mean square, at most %.1f K too %s on %s",
+              error.hours(),
+              Math.abs(error.meanK()),
+              error.meanK() < 0 ? "cold" : "warm",
+              error.rmsK(),
+              Math.abs(error.largestK()),
+              error.largestK() < 0 ? "cold" : "warm",
+              error.largestOn()),
+          "",
+          String.format(
+              Locale.ROOT,
+              "in these hours, which lie in %d of %d winters used, the logger's air is used",
+              error.winters(),
+              winters));
     }
   }
 

@@ -2,7 +2,9 @@ package org.hibernacle.planning;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeSet;
@@ -43,6 +45,19 @@ public final class SeasonPlanner {
    */
   public static Optional<SeasonPlan> plan(
       Inventory inventory, TemperatureSeries file, OptionalInt seasonYear) {
+    return plan(inventory, file, Map.of(), seasonYear);
+  }
+
+  /**
+   * Plans with loggers.
+   *
+   * @param loggers readings in places, by name of the place; they replace the model where they are
+   */
+  public static Optional<SeasonPlan> plan(
+      Inventory inventory,
+      TemperatureSeries file,
+      Map<String, TemperatureSeries> loggers,
+      OptionalInt seasonYear) {
     Settings settings = inventory.settings();
     WinterSelection selection = WinterSelection.of(file, settings.southern());
     if (selection.winters().isEmpty()) {
@@ -56,13 +71,18 @@ public final class SeasonPlanner {
     HourlyAir air = new HourlyAir(selection.series(), settings.latitudeDeg());
     List<Winter> winters =
         seasons.parallelStream().map(s -> Winter.of(s, air, settings.siteColderByK())).toList();
+    Map<String, HourlyAir> logged = new HashMap<>();
+    loggers.forEach((place, s) -> logged.put(place, new HourlyAir(s, settings.latitudeDeg())));
     WintersOnFile onFile =
-        new WintersOnFile(planned, winters, inventory.places(), settings.latitudeDeg());
-    return Optional.of(plan(inventory, selection, onFile));
+        new WintersOnFile(planned, winters, inventory.places(), settings.latitudeDeg(), logged);
+    return Optional.of(plan(inventory, selection, onFile, loggers));
   }
 
   private static SeasonPlan plan(
-      Inventory inventory, WinterSelection selection, WintersOnFile winters) {
+      Inventory inventory,
+      WinterSelection selection,
+      WintersOnFile winters,
+      Map<String, TemperatureSeries> loggers) {
     List<Planned> planned =
         inventory.plants().parallelStream()
             .map(plant -> planOne(plant, inventory.settings(), winters))
@@ -80,6 +100,7 @@ public final class SeasonPlanner {
     notes.winters(winters);
     notes.settings(inventory);
     notes.room(places);
+    notes.loggers(loggers, places, winters.count());
     return new SeasonPlan(
         winters.season(),
         inventory,
