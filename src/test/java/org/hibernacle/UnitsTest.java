@@ -87,6 +87,7 @@ class UnitsTest {
           "DynamicModel.SLOPE",
           "DynamicModel.product",
           "DynamicModel.KELVIN_OFFSET",
+          "PlottingPosition.shift",
           // logarithm of a ratio
           "ThermalClass.STEP",
           // low and high end of a unit named before

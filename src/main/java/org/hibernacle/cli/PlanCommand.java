@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
@@ -21,6 +22,7 @@ import org.hibernacle.model.SheetTable;
 import org.hibernacle.model.TemperatureSeries;
 import org.hibernacle.planning.Explanation;
 import org.hibernacle.planning.PlantPlan;
+import org.hibernacle.planning.Question;
 import org.hibernacle.planning.SeasonPlan;
 import org.hibernacle.planning.SeasonPlanner;
 import org.hibernacle.report.EarlierLog;
@@ -48,6 +50,7 @@ import picocli.CommandLine.Spec;
     footer = {
       "  hibernacle plan inventory.xlsx temperatures.csv -o winter",
       "  hibernacle plan inventory.xlsx 2014.csv 2015.csv --season 2016 --unit C",
+      "  hibernacle plan garden.xlsx station.csv --place-temperatures \"Shed=shed.csv\"",
       "",
       "Exit code 4 means: done, but some plants can not be protected; the summary names them."
     })
@@ -86,6 +89,8 @@ final class PlanCommand implements Callable<Integer> {
 
   @Mixin private TemperatureOptions temperatures = new TemperatureOptions();
 
+  @Mixin private PlaceTemperatureOptions loggers = new PlaceTemperatureOptions();
+
   @Option(
       names = "--explain",
       paramLabel = "ID",
@@ -109,6 +114,10 @@ final class PlanCommand implements Callable<Integer> {
         InventoryWorkbook.read(inventoryFile, SpeciesCatalogue.builtIn(), problems);
     Optional<TemperatureSeries> series =
         TemperatureCsv.read(temperatureFiles, temperatures.forReading(), problems);
+    Map<String, TemperatureSeries> logged =
+        inventory.isPresent()
+            ? loggers.read(inventory.get(), temperatures.forReading().unit(), problems)
+            : Map.of();
     OutputFolder folder = new OutputFolder(folder());
     Problems earlierProblems = new Problems();
     Optional<SheetTable> earlierLog = earlierLog(folder, earlierProblems);
@@ -121,10 +130,11 @@ final class PlanCommand implements Callable<Integer> {
       err().println("It may hold a filled-in log, so it is not replaced. Move it away first.");
       return ExitCode.NOT_WRITTEN;
     }
+    Question question = new Question(inventory.get(), series.get(), logged, seasonYear());
     if (explain.isPresent()) {
-      return explain(inventory.get(), series.get(), problems);
+      return explain(question, problems);
     }
-    Optional<SeasonPlan> plan = SeasonPlanner.plan(inventory.get(), series.get(), seasonYear());
+    Optional<SeasonPlan> plan = SeasonPlanner.plan(question);
     if (plan.isEmpty()) {
       return noWinter(problems);
     }
@@ -163,18 +173,17 @@ final class PlanCommand implements Callable<Integer> {
     return ExitCode.BAD_INPUT;
   }
 
-  private int explain(Inventory inventory, TemperatureSeries series, Problems problems)
-      throws IOException {
+  private int explain(Question question, Problems problems) throws IOException {
     String id = explain.orElseThrow();
-    if (inventory.plants().stream().noneMatch(p -> p.id().equals(id))) {
+    if (question.inventory().plants().stream().noneMatch(p -> p.id().equals(id))) {
       err().println("No plant has the Id \"" + id + "\"; the Ids stand in the sheet Plants.");
       return ExitCode.WRONG_USE;
     }
-    Optional<Explanation> told = SeasonPlanner.explain(inventory, series, seasonYear(), id);
+    Optional<Explanation> told = SeasonPlanner.explain(question, id);
     if (told.isEmpty()) {
       return noWinter(problems);
     }
-    Words words = Words.of(inventory.settings().language());
+    Words words = Words.of(question.inventory().settings().language());
     RunFacts facts = facts(told.get().season(), problems, Optional.empty());
     PrintWriter out = spec.commandLine().getOut();
     PlantStory.write(told.get(), facts, words).forEach(out::println);
@@ -189,6 +198,9 @@ final class PlanCommand implements Callable<Integer> {
     List<RunFacts.InputFile> inputs = new ArrayList<>();
     inputs.add(Digests.of(inventoryFile));
     for (Path file : temperatureFiles) {
+      inputs.add(Digests.of(file));
+    }
+    for (Path file : loggers.files()) {
       inputs.add(Digests.of(file));
     }
     return new RunFacts(
@@ -264,6 +276,7 @@ final class PlanCommand implements Callable<Integer> {
     reading.unit().ifPresent(u -> options.add("unit=" + u));
     reading.dateFormat().ifPresent(d -> options.add("date-format=" + d));
     reading.layout().ifPresent(l -> options.add("layout=" + l));
+    options.addAll(loggers.texts());
     return options;
   }
 

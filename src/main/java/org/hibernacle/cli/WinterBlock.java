@@ -22,7 +22,7 @@ final class WinterBlock {
     lines.add(
         line("coldest night", number(winter.coldestNightC()) + " °C on " + winter.coldestNight()));
     for (Frosts frosts : winter.frosts()) {
-      lines.add(line("at or below " + threshold(frosts) + " °C", words(frosts)));
+      lines.add(line("at or below " + threshold(frosts.thresholdC()) + " °C", words(frosts)));
     }
     lines.add(line("longest run below 0 °C", nights(winter.longestFrostRunDays())));
     lines.add(line("missing days", winter.missingDays() + " of " + winter.season().days()));
@@ -45,8 +45,8 @@ final class WinterBlock {
   }
 
   /** {@code 0}, {@code -2.2}, {@code -5}, {@code -10}. */
-  static String threshold(Frosts frosts) {
-    return number(frosts.thresholdC()).replace(".0", "");
+  static String threshold(double thresholdC) {
+    return number(thresholdC).replace(".0", "");
   }
 
   /** To one decimal, with a point. */
@@ -64,7 +64,8 @@ final class WinterBlock {
     return count == 1 ? "1 night" : count + " nights";
   }
 
-  private static String line(String name, String value) {
+  /** A name and, in its column, a value. */
+  static String line(String name, String value) {
     return "  " + name + " ".repeat(Math.max(1, 26 - name.length())) + value;
   }
 }

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.hibernacle.climate.DayWindow;
+import org.hibernacle.climate.FreezeDates;
+import org.hibernacle.climate.PlottingPosition;
 import org.hibernacle.climate.WinterSelection;
 import org.hibernacle.climate.WinterSummaries;
 import org.hibernacle.climate.WinterSummary;
@@ -25,7 +27,9 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "winters",
     mixinStandardHelpOptions = true,
-    description = "Tells what each winter in temperature files was like: frosts, chill, gaps.",
+    description =
+        "Tells what each winter in temperature files was like: frosts, chill, gaps; and when its"
+            + " first and last frost come, by chance.",
     footerHeading = "%nExamples:%n",
     footer = {
       "  hibernacle winters station.csv --latitude 48.1",
@@ -66,7 +70,17 @@ final class WintersCommand implements Callable<Integer> {
       description = "Last day over which chill and warmth are summed.")
   private Optional<MonthDay> to = Optional.empty();
 
-  @Option(names = "--csv", description = "Prints one row a winter for a spreadsheet.")
+  @Option(
+      names = "--positions",
+      paramLabel = "NAME",
+      description =
+          "How frost dates on file are spread over chances: weibull (the default) or hazen, which"
+              + " tells dates from six winters on and draws them closer together.")
+  private PlottingPosition position = PlottingPosition.WEIBULL;
+
+  @Option(
+      names = "--csv",
+      description = "Prints one row a winter for a spreadsheet, and no frost dates by chance.")
   private boolean csv;
 
   @Override
@@ -91,7 +105,8 @@ final class WintersCommand implements Callable<Integer> {
     WinterSelection selection = WinterSelection.of(series, latitudeDeg < 0);
     PrintWriter out = spec.commandLine().getOut();
     out.println(csv ? WinterRow.headings() : "Station " + series.station());
-    for (WinterSummary winter : WinterSummaries.of(series, latitudeDeg, window)) {
+    List<WinterSummary> winters = WinterSummaries.of(series, latitudeDeg, window);
+    for (WinterSummary winter : winters) {
       WinterFitness fitness = WinterFitness.of(winter.season(), selection);
       if (csv) {
         out.println(WinterRow.of(series.station(), winter, fitness));
@@ -99,6 +114,11 @@ final class WintersCommand implements Callable<Integer> {
         out.println();
         WinterBlock.lines(winter, fitness).forEach(out::println);
       }
+    }
+    if (!csv) {
+      out.println();
+      List<FreezeDates> frosts = FreezeDates.of(winters, series, position);
+      FreezeDateBlock.lines(frosts, position, latitudeDeg < 0).forEach(out::println);
     }
     out.flush();
   }

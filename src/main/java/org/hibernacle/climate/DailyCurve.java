@@ -19,46 +19,51 @@ public final class DailyCurve {
   private DailyCurve() {}
 
   /**
-   * The 24 hours of {@code today}: entry h is the temperature at solar hour h, °C. Never above
-   * today's maximum, never below the lowest of the minima of today and tomorrow. The three days are
-   * taken to be equally long, which shifts night hours by less than 0.02 K up to 60°.
+   * One of the three days that decide the hours of the middle one.
+   *
+   * @param air lowest and highest of the day
+   * @param sun when it is up that day
    */
-  public static double[] hours(
-      DailyExtremes yesterday, DailyExtremes today, DailyExtremes tomorrow, DayLength day) {
+  public record Day(DailyExtremes air, DayLength sun) {
+
+    /** {@code Tmin + (Tmax - Tmin) sin(pi (h - SR) / (DL + 4))}. */
+    private double byDayC(double solarHour) {
+      double sinceSunriseH = solarHour - sun.sunriseSolarH();
+      double rise = Math.sin(Math.PI * sinceSunriseH / (sun.lengthH() + LAG_H));
+      return air.minC() + air.rangeK() * rise;
+    }
+
+    /** {@code Tss - (Tss - Tmin') / ln(N + 1) ln(t + 1)}, on to the lowest of the next morning. */
+    private double nightC(double sinceSunsetH, Day next) {
+      double sunsetC = byDayC(sun.sunsetSolarH());
+      double nightH = 24 - sun.sunsetSolarH() + next.sun.sunriseSolarH();
+      return sunsetC - (sunsetC - next.air.minC()) * Math.log1p(sinceSunsetH) / Math.log1p(nightH);
+    }
+  }
+
+  /**
+   * The 24 hours of {@code today}: entry h is the temperature at solar hour h, °C. Never above
+   * today's maximum, never below the lowest of the minima of today and tomorrow.
+   */
+  public static double[] hours(Day yesterday, Day today, Day tomorrow) {
     double[] airC = new double[24];
     for (int h = 0; h < 24; h++) {
-      airC[h] = clamp(hour(h, yesterday, today, tomorrow, day), today, tomorrow);
+      airC[h] = clamp(hour(h, yesterday, today, tomorrow), today.air, tomorrow.air);
     }
     return airC;
   }
 
-  private static double hour(
-      int h, DailyExtremes yesterday, DailyExtremes today, DailyExtremes tomorrow, DayLength day) {
-    if (day.lengthH() == 0) {
-      return today.meanC();
+  private static double hour(int h, Day yesterday, Day today, Day tomorrow) {
+    DayLength sun = today.sun;
+    if (sun.lengthH() == 0) {
+      return today.air.meanC();
     }
-    if (h < day.sunriseSolarH()) {
-      double sinceSunsetH = h + 24 - day.sunsetSolarH();
-      return night(sunsetC(yesterday, day), today.minC(), sinceSunsetH, day);
+    if (h < sun.sunriseSolarH()) {
+      return yesterday.nightC(h + 24 - yesterday.sun.sunsetSolarH(), today);
     }
-    if (h <= day.sunsetSolarH()) {
-      return daylight(today, h - day.sunriseSolarH(), day);
-    }
-    return night(sunsetC(today, day), tomorrow.minC(), h - day.sunsetSolarH(), day);
-  }
-
-  private static double daylight(DailyExtremes extremes, double sinceSunriseH, DayLength day) {
-    double rise = Math.sin(Math.PI * sinceSunriseH / (day.lengthH() + LAG_H));
-    return extremes.minC() + extremes.rangeK() * rise;
-  }
-
-  private static double sunsetC(DailyExtremes extremes, DayLength day) {
-    return daylight(extremes, day.lengthH(), day);
-  }
-
-  private static double night(double sunsetC, double minC, double sinceSunsetH, DayLength day) {
-    double nightH = 24 - day.lengthH();
-    return sunsetC - (sunsetC - minC) * Math.log1p(sinceSunsetH) / Math.log1p(nightH);
+    return h <= sun.sunsetSolarH()
+        ? today.byDayC(h)
+        : today.nightC(h - sun.sunsetSolarH(), tomorrow);
   }
 
   private static double clamp(double airC, DailyExtremes today, DailyExtremes tomorrow) {

@@ -36,14 +36,12 @@ public final class DynamicModel {
    * @param airC mean of the hour, °C (-70..60)
    */
   public double add(double airC) {
-    double airK = airC + KELVIN_OFFSET;
-    double balance = A0_PER_H / A1_PER_H * Math.exp((E1_K - E0_K) / airK);
-    double lossPerH = A1_PER_H * Math.exp(-E1_K / airK);
-    product = balance - (balance - product) * Math.exp(-lossPerH);
+    double balance = balance(airC);
+    product = balance - (balance - product) * Math.exp(-lossPerH(airC));
     if (product < 1) {
       return 0;
     }
-    double banked = product * bankedFraction(airK);
+    double banked = product * bankedFraction(airC);
     product -= banked;
     portions += banked;
     return banked;
@@ -54,7 +52,28 @@ public final class DynamicModel {
     return portions;
   }
 
-  private static double bankedFraction(double airK) {
+  /** The intermediate product, 0 to 1 after each hour; one portion lies ready at 1. */
+  double product() {
+    return product;
+  }
+
+  /** What the product tends to at that temperature. */
+  static double balance(double airC) {
+    return A0_PER_H / A1_PER_H * Math.exp((E1_K - E0_K) / kelvin(airC));
+  }
+
+  /** How fast it gets there, 1/h. */
+  static double lossPerH(double airC) {
+    return A1_PER_H * Math.exp(-E1_K / kelvin(airC));
+  }
+
+  /** How much of a product that has reached 1 is banked, 0..1. */
+  static double bankedFraction(double airC) {
+    double airK = kelvin(airC);
     return 1 / (1 + Math.exp(-SLOPE * TRANSITION_K * (airK - TRANSITION_K) / airK));
+  }
+
+  private static double kelvin(double airC) {
+    return airC + KELVIN_OFFSET;
   }
 }

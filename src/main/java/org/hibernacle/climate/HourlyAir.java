@@ -57,8 +57,11 @@ public final class HourlyAir {
     if (today == null) {
       throw new IllegalArgumentException(day + " is not on file");
     }
-    DailyExtremes yesterday = series.days().getOrDefault(day.minusDays(1), today);
-    DailyExtremes tomorrow = series.days().getOrDefault(day.plusDays(1), today);
-    return DailyCurve.hours(yesterday, today, tomorrow, sun(day));
+    return DailyCurve.hours(
+        curveDay(day.minusDays(1), today), curveDay(day, today), curveDay(day.plusDays(1), today));
+  }
+
+  private DailyCurve.Day curveDay(LocalDate day, DailyExtremes otherwise) {
+    return new DailyCurve.Day(series.days().getOrDefault(day, otherwise), sun(day));
   }
 }

@@ -70,7 +70,11 @@ final class DayReadings {
     return (int) IntStream.range(0, size).map(this::hour).distinct().count();
   }
 
-  /** Mean of each hour, hour 0 first; empty unless every hour has a reading. */
+  /**
+   * Mean of each hour, hour 0 first. Hours without a reading lie on a straight line between their
+   * neighbours; at either end of the day they are like the nearest hour. Only for a complete day,
+   * where such gaps are short: clocks that go forward leave one.
+   */
   List<Double> hours() {
     double[] sum = new double[24];
     int[] count = new int[24];
@@ -78,12 +82,17 @@ final class DayReadings {
       sum[hour(i)] += airC[i];
       count[hour(i)]++;
     }
+    int[] filled = IntStream.range(0, 24).filter(h -> count[h] > 0).toArray();
     List<Double> means = new ArrayList<>(24);
-    for (int h = 0; h < 24; h++) {
-      if (count[h] == 0) {
-        return List.of();
+    for (int h = 0, next = 0; h < 24; h++) {
+      while (next < filled.length - 1 && filled[next] < h) {
+        next++;
       }
-      means.add(sum[h] / count[h]);
+      int to = filled[next];
+      int from = to <= h || next == 0 ? to : filled[next - 1];
+      double share = to == from ? 0 : (double) (h - from) / (to - from);
+      double fromC = sum[from] / count[from];
+      means.add(fromC + share * (sum[to] / count[to] - fromC));
     }
     return means;
   }

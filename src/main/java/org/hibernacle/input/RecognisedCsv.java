@@ -26,7 +26,8 @@ record RecognisedCsv(
 
   /** Settles the units; reports an error where nothing tells them. */
   static RecognisedCsv of(
-      CsvText text, HeadingSearch.Found found, Optional<TemperatureUnit> asked, Problems problems) {
+      CsvText text, HeadingSearch.Found found, TemperatureCsv.Options options, Problems problems) {
+    Optional<TemperatureUnit> asked = options.unit();
     CsvColumns columns = found.fits().get(0);
     Map<Role, TemperatureUnit> units = new EnumMap<>(Role.class);
     for (Role role : columns.candidates().keySet()) {
@@ -35,7 +36,8 @@ record RecognisedCsv(
       }
       CsvHeading heading = columns.heading(role);
       String where = text.path() + ", line " + found.line() + ", \"" + heading.written() + "\"";
-      Optional<TemperatureUnit> unit = asked.or(heading::unit).or(() -> columns.layout().unit());
+      Optional<TemperatureUnit> unit =
+          asked.or(heading::unit).or(() -> columns.layout().unit()).or(() -> options.unitElse());
       if (unit.isEmpty()) {
         problems.error(
             "IN-308",

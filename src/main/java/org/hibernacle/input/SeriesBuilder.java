@@ -2,11 +2,14 @@ package org.hibernacle.input;
 
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.time.Month;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.hibernacle.model.DailyExtremes;
@@ -15,6 +18,11 @@ import org.hibernacle.model.TemperatureSeries;
 /** Puts the rows of all files together, by day, and finds rows that contradict each other. */
 final class SeriesBuilder {
   private static final int LISTED_DAYS = 5;
+
+  /** September to November, and half a year later in the south. */
+  private static final Set<Month> AUTUMNS =
+      EnumSet.of(
+          Month.SEPTEMBER, Month.OCTOBER, Month.NOVEMBER, Month.MARCH, Month.APRIL, Month.MAY);
 
   private final Problems problems;
   private final TreeMap<LocalDate, DailyExtremes> days = new TreeMap<>();
@@ -53,7 +61,7 @@ final class SeriesBuilder {
 
   /**
    * Adds a reading; true if an earlier row said the same. The hour that comes twice when clocks go
-   * back, in the small hours of a Sunday, is kept twice.
+   * back is kept twice.
    */
   boolean add(LocalDate day, int secondOfDay, double airC, String where) {
     DayReadings ofDay = readings.computeIfAbsent(day, d -> new DayReadings());
@@ -62,7 +70,7 @@ final class SeriesBuilder {
       if (before.getAsDouble() == airC) {
         return true;
       }
-      if (day.getDayOfWeek() != DayOfWeek.SUNDAY || secondOfDay >= 4 * 3600) {
+      if (!clocksMayGoBack(day, secondOfDay)) {
         problems.error(
             "IN-316",
             where,
@@ -83,10 +91,18 @@ final class SeriesBuilder {
     return false;
   }
 
+  /** Early on a Sunday of autumn, north or south. */
+  private static boolean clocksMayGoBack(LocalDate day, int secondOfDay) {
+    return day.getDayOfWeek() == DayOfWeek.SUNDAY
+        && secondOfDay < 4 * 3600
+        && AUTUMNS.contains(day.getMonth());
+  }
+
   /** The series; reports an error and is empty if no day is left. */
   Optional<TemperatureSeries> build(String station, String where) {
     TreeMap<LocalDate, List<Double>> hours = new TreeMap<>();
     List<LocalDate> incomplete = new ArrayList<>();
+    List<LocalDate> hoursBridged = new ArrayList<>();
     readings.forEach(
         (day, ofDay) -> {
           if (!ofDay.complete()) {
@@ -94,9 +110,9 @@ final class SeriesBuilder {
             return;
           }
           add(day, ofDay.extremes(), where);
-          List<Double> means = ofDay.hours();
-          if (!means.isEmpty()) {
-            hours.put(day, means);
+          hours.put(day, ofDay.hours());
+          if (ofDay.hoursFilled() < 24) {
+            hoursBridged.add(day);
           }
         });
     tellIncomplete(incomplete, where);
@@ -106,6 +122,16 @@ final class SeriesBuilder {
           where,
           "times that come twice early on Sunday " + listed(hourTwice),
           "taken for the hour that is repeated when clocks go back; both readings are used");
+    }
+    if (!hoursBridged.isEmpty()) {
+      problems.note(
+          "IN-337",
+          where,
+          "days that lack up to "
+              + (24 - DayReadings.LEAST_HOURS)
+              + " of their 24 hours: "
+              + listed(hoursBridged),
+          "straight lines fill them, as over the hour that clocks skip in spring");
     }
     if (days.isEmpty()) {
       problems.error("IN-324", where, "no day with a temperature", "at least one");

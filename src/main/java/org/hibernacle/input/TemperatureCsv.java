@@ -26,15 +26,30 @@ public final class TemperatureCsv {
    * @param unit of all temperatures, over what the headings say
    * @param dateFormat in the letters of {@link java.time.format.DateTimeFormatter}
    * @param layout name of the only layout to be tried
+   * @param unitElse of temperatures whose unit neither {@code unit} nor a heading says
    */
   public record Options(
       Optional<String> station,
       Optional<TemperatureUnit> unit,
       Optional<String> dateFormat,
-      Optional<String> layout) {
+      Optional<String> layout,
+      Optional<TemperatureUnit> unitElse) {
     /** Leaves everything to the files. */
-    public static final Options NONE =
-        new Options(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+    public static final Options NONE = unitElse(Optional.empty());
+
+    public Options(
+        Optional<String> station,
+        Optional<TemperatureUnit> unit,
+        Optional<String> dateFormat,
+        Optional<String> layout) {
+      this(station, unit, dateFormat, layout, Optional.empty());
+    }
+
+    /** Leaves everything to the files, and the unit only where their headings do not say it. */
+    public static Options unitElse(Optional<TemperatureUnit> unit) {
+      return new Options(
+          Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), unit);
+    }
   }
 
   /** The layouts by name, in the order in which they are tried. */
@@ -106,7 +121,7 @@ public final class TemperatureCsv {
     try {
       CsvText text = CsvText.open(file);
       return HeadingSearch.in(text, layouts, problems)
-          .map(found -> RecognisedCsv.of(text, found, options.unit(), problems));
+          .map(found -> RecognisedCsv.of(text, found, options, problems));
     } catch (UnreadableCsv e) {
       e.tell(problems);
       return Optional.empty();

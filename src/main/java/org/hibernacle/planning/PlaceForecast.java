@@ -2,8 +2,10 @@ package org.hibernacle.planning;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.hibernacle.model.Place;
 import org.hibernacle.model.Season;
+import org.hibernacle.thermal.ModelError;
 
 /**
  * What a place will hold, and what it did in the winters on file.
@@ -15,6 +17,7 @@ import org.hibernacle.model.Season;
  * @param coldestDay when that was
  * @param medianDaysAbove5C days with a mean above 5 °C between November and March (May and
  *     September in the south), median of the winters
+ * @param modelError how far the model was from the place's logger, where it has one
  */
 public record PlaceForecast(
     Place place,
@@ -22,7 +25,8 @@ public record PlaceForecast(
     double coldestC,
     Season coldestWinter,
     LocalDate coldestDay,
-    int medianDaysAbove5C) {
+    int medianDaysAbove5C,
+    Optional<ModelError> modelError) {
 
   /**
    * One week.

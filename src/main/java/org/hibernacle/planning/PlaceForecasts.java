@@ -53,7 +53,8 @@ final class PlaceForecasts {
         coldest,
         coldestWinter.season(),
         coldestWinter.first().plusDays(coldestHour / 24),
-        warmDays.get(warmDays.size() / 2));
+        warmDays.get(warmDays.size() / 2),
+        winters.modelError(p));
   }
 
   private static int warmDays(Winter winter, double[] airC) {

@@ -2,12 +2,15 @@ package org.hibernacle.planning;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import org.hibernacle.climate.UsableWinter;
 import org.hibernacle.climate.WinterSelection;
 import org.hibernacle.model.Diagnostic;
 import org.hibernacle.model.Diagnostic.Severity;
 import org.hibernacle.model.Inventory;
 import org.hibernacle.model.TemperatureSeries;
+import org.hibernacle.thermal.ModelError;
 import org.hibernacle.thermal.PlaceBase;
 
 /**
@@ -112,6 +115,49 @@ final class PlanNotes {
             "",
             "nobody is sent away from home for want of room; see the place's page");
       }
+    }
+  }
+
+  /** What loggers said of the model, and which of them said nothing. */
+  void loggers(Map<String, TemperatureSeries> loggers, List<PlaceForecast> places, int winters) {
+    for (PlaceForecast place : places) {
+      String where = "place " + place.place().name();
+      TemperatureSeries logger = loggers.get(place.place().name());
+      if (logger == null) {
+        continue;
+      }
+      if (place.modelError().isEmpty()) {
+        add(
+            Severity.WARNING,
+            "PL-431",
+            where,
+            "a logger from " + logger.days().firstKey() + " to " + logger.days().lastKey(),
+            "days in one of the winters used",
+            "the model stands, as if there were no logger");
+        continue;
+      }
+      ModelError error = place.modelError().get();
+      add(
+          Severity.NOTE,
+          "PL-430",
+          where,
+          String.format(
+              Locale.ROOT,
+              "over %d hours of its logger the model was %.1f K too %s on average, %.1f K off as a"
+                  + " root mean square, at most %.1f K too %s on %s",
+              error.hours(),
+              Math.abs(error.meanK()),
+              error.meanK() < 0 ? "cold" : "warm",
+              error.rmsK(),
+              Math.abs(error.largestK()),
+              error.largestK() < 0 ? "cold" : "warm",
+              error.largestOn()),
+          "",
+          String.format(
+              Locale.ROOT,
+              "in these hours, which lie in %d of %d winters used, the logger's air is used",
+              error.winters(),
+              winters));
     }
   }
 

@@ -2,7 +2,9 @@ package org.hibernacle.planning;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeSet;
@@ -29,14 +31,16 @@ public final class SeasonPlanner {
   private static final Container REFERENCE_POT =
       new Container(Container.Shape.ROUND, 22, 22, 13, 5, Container.Material.CERAMIC);
 
+  private final Question question;
   private final Inventory inventory;
   private final WinterSelection selection;
   private final WintersOnFile winters;
   private final Caution caution;
   private final List<Together.Settled> settled;
 
-  private SeasonPlanner(Inventory inventory, WinterSelection selection, WintersOnFile winters) {
-    this.inventory = inventory;
+  private SeasonPlanner(Question question, WinterSelection selection, WintersOnFile winters) {
+    this.question = question;
+    this.inventory = question.inventory();
     this.selection = selection;
     this.winters = winters;
     caution = Caution.of(inventory.settings(), winters.count());
@@ -55,7 +59,16 @@ public final class SeasonPlanner {
    */
   public static Optional<SeasonPlan> plan(
       Inventory inventory, TemperatureSeries file, OptionalInt seasonYear) {
-    return of(inventory, file, seasonYear).map(SeasonPlanner::plan);
+    return plan(new Question(inventory, file, Map.of(), seasonYear));
+  }
+
+  /**
+   * Plans.
+   *
+   * @return empty if the file holds no usable winter
+   */
+  public static Optional<SeasonPlan> plan(Question question) {
+    return of(question).map(SeasonPlanner::plan);
   }
 
   /**
@@ -64,29 +77,32 @@ public final class SeasonPlanner {
    * @param id of the plant; in the inventory, else {@link IllegalArgumentException}
    * @return empty if the file holds no usable winter
    */
-  public static Optional<Explanation> explain(
-      Inventory inventory, TemperatureSeries file, OptionalInt seasonYear, String id) {
-    return of(inventory, file, seasonYear).map(planner -> planner.explain(id));
+  public static Optional<Explanation> explain(Question question, String id) {
+    return of(question).map(planner -> planner.explain(id));
   }
 
-  private static Optional<SeasonPlanner> of(
-      Inventory inventory, TemperatureSeries file, OptionalInt seasonYear) {
+  private static Optional<SeasonPlanner> of(Question question) {
+    Inventory inventory = question.inventory();
     Settings settings = inventory.settings();
-    WinterSelection selection = WinterSelection.of(file, settings.southern());
+    WinterSelection selection = WinterSelection.of(question.file(), settings.southern());
     if (selection.winters().isEmpty()) {
       return Optional.empty();
     }
     List<Season> seasons = selection.winters().stream().map(UsableWinter::season).toList();
     Season planned =
-        seasonYear.isPresent()
-            ? new Season(seasonYear.getAsInt(), settings.southern())
+        question.seasonYear().isPresent()
+            ? new Season(question.seasonYear().getAsInt(), settings.southern())
             : seasons.get(seasons.size() - 1).next();
     HourlyAir air = new HourlyAir(selection.series(), settings.latitudeDeg());
     List<Winter> winters =
         seasons.parallelStream().map(s -> Winter.of(s, air, settings.siteColderByK())).toList();
+    Map<String, HourlyAir> logged = new HashMap<>();
+    question
+        .loggers()
+        .forEach((place, s) -> logged.put(place, new HourlyAir(s, settings.latitudeDeg())));
     WintersOnFile onFile =
-        new WintersOnFile(planned, winters, inventory.places(), settings.latitudeDeg());
-    return Optional.of(new SeasonPlanner(inventory, selection, onFile));
+        new WintersOnFile(planned, winters, inventory.places(), settings.latitudeDeg(), logged);
+    return Optional.of(new SeasonPlanner(question, selection, onFile));
   }
 
   private Explanation explain(String id) {
@@ -114,6 +130,7 @@ public final class SeasonPlanner {
     notes.winters(winters);
     notes.settings(inventory, caution);
     notes.room(places);
+    notes.loggers(question.loggers(), places, winters.count());
     return new SeasonPlan(
         winters.season(),
         inventory,

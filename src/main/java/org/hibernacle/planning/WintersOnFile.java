@@ -2,12 +2,15 @@ package org.hibernacle.planning;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
+import org.hibernacle.climate.HourlyAir;
 import org.hibernacle.climate.Winter;
 import org.hibernacle.model.Place;
 import org.hibernacle.model.Season;
 import org.hibernacle.thermal.BallTrace;
+import org.hibernacle.thermal.ModelError;
 import org.hibernacle.thermal.Simulator;
 import org.hibernacle.thermal.ThermalClass;
 
@@ -24,9 +27,19 @@ final class WintersOnFile {
   private final Map<ThermalClass, BallTrace[][]> standing = new ConcurrentHashMap<>();
 
   WintersOnFile(Season season, List<Winter> winters, List<Place> places, double latitudeDeg) {
+    this(season, winters, places, latitudeDeg, Map.of());
+  }
+
+  WintersOnFile(
+      Season season,
+      List<Winter> winters,
+      List<Place> places,
+      double latitudeDeg,
+      Map<String, HourlyAir> loggers) {
     this.season = season;
     this.places = List.copyOf(places);
-    simulators = winters.parallelStream().map(w -> new Simulator(w, places, latitudeDeg)).toList();
+    simulators =
+        winters.parallelStream().map(w -> new Simulator(w, places, latitudeDeg, loggers)).toList();
     nights = new PlaceNights[winters.size()][places.size()];
     planNight = new int[winters.size()][];
     for (int w = 0; w < winters.size(); w++) {
@@ -63,6 +76,11 @@ final class WintersOnFile {
 
   PlaceNights nights(int winter, int place) {
     return nights[winter][place];
+  }
+
+  /** How far the model of a place was from its logger in all winters; empty without readings. */
+  Optional<ModelError> modelError(int place) {
+    return simulators.stream().flatMap(s -> s.modelError(place).stream()).reduce(ModelError::and);
   }
 
   /** Night of the planned season that falls on the same day as a night of a winter. */

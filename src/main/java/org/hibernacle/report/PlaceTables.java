@@ -2,10 +2,12 @@ package org.hibernacle.report;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.hibernacle.planning.PlaceForecast;
 import org.hibernacle.planning.PlaceForecast.Week;
 
@@ -28,11 +30,20 @@ final class PlaceTables {
             .column("coldest", 12, m.measures().degrees())
             .column("coldest-day", 14)
             .column("warm-days", 14, m.measures().threshold(5));
+    boolean logged = m.plan().places().stream().anyMatch(p -> p.modelError().isPresent());
+    if (logged) {
+      String kelvins = m.measures().degreesApart();
+      table
+          .workbookColumn("logger-hours", 12)
+          .workbookColumn("model-mean", 14, kelvins)
+          .workbookColumn("model-rms", 14, kelvins)
+          .workbookColumn("model-largest", 14, kelvins)
+          .workbookColumn("model-largest-day", 14);
+    }
     for (PlaceForecast forecast : m.plan().places()) {
       StyleRole role = forecast.overfull() ? StyleRole.DANGER : StyleRole.PLAIN;
       OptionalDouble roomM2 = forecast.place().floorM2();
-      table.row(
-          role,
+      List<Cell> cells =
           List.of(
               new Cell.Text(forecast.place().name()),
               new Cell.Text(m.words().of("place", forecast.place().kind())),
@@ -45,9 +56,26 @@ final class PlaceTables {
               overfull(m, forecast),
               m.measures().temperatureCell(forecast.coldestC()),
               new Cell.Day(forecast.coldestDay(), true),
-              Measures.count(forecast.medianDaysAbove5C())));
+              Measures.count(forecast.medianDaysAbove5C()));
+      List<Cell> more = logged ? modelError(m, forecast) : List.of();
+      table.row(role, Stream.concat(cells.stream(), more.stream()).toList());
     }
     return table.build();
+  }
+
+  /** How far the model was from the place's logger; blank where it has none. */
+  private static List<Cell> modelError(Material m, PlaceForecast forecast) {
+    return forecast
+        .modelError()
+        .map(
+            error ->
+                List.of(
+                    Measures.count(error.hours()),
+                    m.measures().differenceCell(error.meanK()),
+                    m.measures().differenceCell(error.rmsK()),
+                    m.measures().differenceCell(error.largestK()),
+                    new Cell.Day(error.largestOn(), true)))
+        .orElse(Collections.nCopies(5, new Cell.Gap()));
   }
 
   private static Cell overfull(Material m, PlaceForecast forecast) {

@@ -34,19 +34,26 @@ final class PlaceAir {
 
   private PlaceAir() {}
 
+  /** The air of a place without a logger. */
+  static double[] hours(Place place, Winter winter, double latitudeDeg) {
+    return hours(place, winter, latitudeDeg, LoggedAir.none(winter));
+  }
+
   /**
-   * Air of the place, °C, one value an hour of the winter.
+   * Air of the place, °C, one value an hour of the winter. Where a logger tells it, that is the air
+   * of the place; a roofed place then goes on from the last reading with its own lag.
    *
    * @param place any kind
    * @param winter outside
    * @param latitudeDeg for the sun under glass
+   * @param logged what a logger in the place read
    */
-  static double[] hours(Place place, Winter winter, double latitudeDeg) {
+  static double[] hours(Place place, Winter winter, double latitudeDeg, LoggedAir logged) {
     double[] outsideC = winter.airC();
     double[] insideC = new double[outsideC.length];
     if (!place.roofed()) {
       for (int i = 0; i < insideC.length; i++) {
-        insideC[i] = outsideC[i] + place.warmerByK();
+        insideC[i] = logged.has(i) ? logged.airC(i) : outsideC[i] + place.warmerByK();
       }
       return insideC;
     }
@@ -56,21 +63,23 @@ final class PlaceAir {
             : new double[outsideC.length];
     double state = firstDayMean(outsideC) + place.warmerByK();
     for (int i = 0; i < insideC.length; i++) {
-      double lagH = place.lagHours();
-      boolean opened =
-          place.vents()
-              && place.kind() == PlaceKind.COLD_STORE
-              && state > STORE_VENTED_ABOVE_C
-              && outsideC[i] < state;
-      if (opened) {
-        lagH = Math.min(lagH, STORE_VENTED_LAG_H);
-      }
-      double goal = outsideC[i] + place.warmerByK() + sunK[i];
-      state = lagH == 0 ? goal : goal + (state - goal) * Math.exp(-1 / lagH);
-      state = held(place, state, outsideC[i]);
+      state = logged.has(i) ? logged.airC(i) : next(place, state, outsideC[i], sunK[i]);
       insideC[i] = state;
     }
     return insideC;
+  }
+
+  /** Air under a roof an hour later, °C. */
+  private static double next(Place place, double insideC, double outsideC, double sunK) {
+    boolean opened =
+        place.vents()
+            && place.kind() == PlaceKind.COLD_STORE
+            && insideC > STORE_VENTED_ABOVE_C
+            && outsideC < insideC;
+    double lagH = opened ? Math.min(place.lagHours(), STORE_VENTED_LAG_H) : place.lagHours();
+    double goal = outsideC + place.warmerByK() + sunK;
+    double followed = lagH == 0 ? goal : goal + (insideC - goal) * Math.exp(-1 / lagH);
+    return held(place, followed, outsideC);
   }
 
   private static double held(Place place, double insideC, double outsideC) {

@@ -1,6 +1,10 @@
 package org.hibernacle.thermal;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.hibernacle.climate.HourlyAir;
 import org.hibernacle.climate.Winter;
 import org.hibernacle.model.Place;
 import org.hibernacle.model.PlaceKind;
@@ -13,7 +17,13 @@ public final class Simulator {
   private final Winter winter;
   private final List<Place> places;
   private final PlaceClimate[] climates;
+  private final List<Optional<ModelError>> modelErrors = new ArrayList<>();
   private final boolean[] coverOn;
+
+  /** A site without loggers. */
+  public Simulator(Winter winter, List<Place> places, double latitudeDeg) {
+    this(winter, places, latitudeDeg, Map.of());
+  }
 
   /**
    * Works out the air and the base of every place.
@@ -21,8 +31,11 @@ public final class Simulator {
    * @param winter outside
    * @param places in the order that paths refer to
    * @param latitudeDeg of the site
+   * @param loggers readings in places, by name of the place; on the days they have, they are the
+   *     air of the place, and slab and soil below it follow
    */
-  public Simulator(Winter winter, List<Place> places, double latitudeDeg) {
+  public Simulator(
+      Winter winter, List<Place> places, double latitudeDeg, Map<String, HourlyAir> loggers) {
     this.winter = winter;
     this.places = List.copyOf(places);
     coverOn = new boolean[winter.days()];
@@ -33,6 +46,14 @@ public final class Simulator {
     for (int p = 0; p < climates.length; p++) {
       Place place = places.get(p);
       double[] air = PlaceAir.hours(place, winter, latitudeDeg);
+      HourlyAir logger = loggers.get(place.name());
+      if (logger == null) {
+        modelErrors.add(Optional.empty());
+      } else {
+        LoggedAir logged = LoggedAir.of(logger, winter);
+        modelErrors.add(ModelError.of(air, logged, winter));
+        air = PlaceAir.hours(place, winter, latitudeDeg, logged);
+      }
       boolean bench = place.kind() == PlaceKind.BENCH;
       double[] base = bench ? air : PlaceBase.hours(place, winter, air, latitudeDeg);
       climates[p] = climate(place, air, base);
@@ -71,6 +92,11 @@ public final class Simulator {
   /** Air and base of one place. */
   public PlaceClimate climate(int place) {
     return climates[place];
+  }
+
+  /** How far the model of a place was from its logger in this winter; empty without readings. */
+  public Optional<ModelError> modelError(int place) {
+    return modelErrors.get(place);
   }
 
   /**

@@ -99,6 +99,52 @@ class WintersCommandTest {
     assertEquals("bridged 2024-07-01", rows.get(1).get("Remark"));
   }
 
+  /** The middle ones of the three whole winters in the independent counts. */
+  @Test
+  void frostDatesByChanceFollowTheBlocks() {
+    assertEquals(0, measured("--station", "Seattle", "--latitude", "47.6"));
+    List<String> lines = frostDates();
+    assertEquals("Frost dates over the winters on file, Weibull positions", lines.get(0));
+    assertEquals("  at or below 0 °C          in 3 of 3 winters", lines.get(1));
+    assertEquals(
+        "    first                   early too few winters, typical 12 Nov, late too few winters",
+        lines.get(2));
+    assertEquals(
+        "    last                    early too few winters, typical 4 Mar, late too few winters",
+        lines.get(3));
+    assertTrue(lines.contains("  at or below -10 °C        in 0 of 3 winters"), lines.toString());
+    assertEquals(
+        "  day on file from 1 Aug to the first frost and from the last one to 31 May.",
+        lines.get(lines.size() - 2));
+    assertTrue(lines.get(lines.size() - 1).endsWith("at least 10 with such a frost."));
+  }
+
+  @Test
+  void frostDatesCanBeSpreadByHazenAndStayOutOfTheSpreadsheet() {
+    assertEquals(0, measured("--station", "Seattle", "--positions", "hazen"));
+    assertTrue(out.toString().contains("1 in 10 needs at least 6 with such a frost."));
+    out.getBuffer().setLength(0);
+    assertEquals(0, measured("--station", "Seattle", "--csv"));
+    assertFalse(out.toString().contains("Frost dates"), out.toString());
+  }
+
+  /** The hardest frosts of the invented garden stay away in one winter of ten. */
+  @Test
+  void tenWintersGiveAllThreeDatesOrSayWhyNot() {
+    assertEquals(0, run("winters", "demo-data/temperatures.csv", "--latitude", "48.1"));
+    List<String> lines = frostDates();
+    assertTrue(lines.get(2).matches("    first +early .* Nov, typical .* Nov, late .* Nov"));
+    int hard = lines.indexOf("  at or below -10 °C        in 9 of 10 winters");
+    assertTrue(lines.get(hard + 1).endsWith(", late none by that chance"), lines.toString());
+    assertTrue(lines.get(hard + 2).contains("early none by that chance, typical"));
+    assertFalse(lines.toString().contains("too few winters"), "ten are enough");
+  }
+
+  private List<String> frostDates() {
+    List<String> lines = out.toString().lines().toList();
+    return lines.stream().dropWhile(line -> !line.startsWith("Frost dates")).toList();
+  }
+
   @Test
   void badInputGivesThreeAndPrintsNothing() {
     assertEquals(3, run("winters", MEASURED.resolve("weather.csv").toString()));

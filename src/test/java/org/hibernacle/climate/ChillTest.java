@@ -4,6 +4,7 @@ import static org.hibernacle.CheckTable.number;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
@@ -89,6 +90,37 @@ class ChillTest {
     }
     assertEquals(1.021407 * 0.9599619, model.add(6), 1e-6);
     assertEquals(1.021407 * 0.9599619, model.portions(), 1e-6);
+  }
+
+  /** Parts of the model, printed to seven digits by the same independent run. */
+  @Test
+  void thePartsOfTheDynamicModelAreThoseOfTheIndependentRun() {
+    assertEquals(2.150863, DynamicModel.balance(6), 1e-6);
+    assertEquals(0.02221148, DynamicModel.lossPerH(6), 1e-8);
+    assertEquals(0.9599619, DynamicModel.bankedFraction(6), 1e-7);
+    assertEquals(0.03829926, DynamicModel.bankedFraction(2), 1e-8);
+    assertEquals(0.999917, DynamicModel.bankedFraction(10), 1e-6);
+    Map<Integer, Double> products =
+        Map.of(1, 0.04724719, 5, 0.2260828, 10, 0.4284015, 20, 0.7714755, 28, 0.9960393);
+    DynamicModel model = new DynamicModel();
+    for (int hour = 1; hour <= 28; hour++) {
+      model.add(6);
+      if (products.containsKey(hour)) {
+        assertEquals(products.get(hour), model.product(), 1e-7, "hour " + hour);
+      }
+    }
+    model.add(6);
+    assertEquals(1.021407 * (1 - 0.9599619), model.product(), 1e-6);
+  }
+
+  /** Anderson, Richardson, Kesner 1986: half of the best, the best, and nothing at both ends. */
+  @Test
+  void warmthIsHalfwayAtTheMiddleAndBestAtTwentyFive() {
+    assertEquals(0, GrowingDegreeHours.ofHour(4));
+    assertEquals(10.5, GrowingDegreeHours.ofHour(14.5), 1e-12);
+    assertEquals(21, GrowingDegreeHours.ofHour(25), 1e-12);
+    assertEquals(0, GrowingDegreeHours.ofHour(36), 1e-12);
+    assertEquals(GrowingDegreeHours.ofHour(25), GrowingDegreeHours.ofHour(25 + 1e-9), 1e-7);
   }
 
   @Test

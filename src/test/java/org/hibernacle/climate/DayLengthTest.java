@@ -26,6 +26,54 @@ class DayLengthTest {
     assertEquals(42, checked);
   }
 
+  /**
+   * The northernmost place of the same table, beyond the latitudes the program takes, where the Sun
+   * grazes the horizon: a minute of time there is a hundredth of a degree. Blank cells are days
+   * without sunrise.
+   */
+  @Test
+  void holdsBeyondThePolarCircleToo() {
+    int checked = 0;
+    for (CSVRecord row : CheckTable.rows("sunrise_sunset")) {
+      double latitudeDeg = number(row, "latitude");
+      if (latitudeDeg < 65) {
+        continue;
+      }
+      LocalDate date = LocalDate.parse(row.get("date"));
+      double lengthH = DayLength.at(latitudeDeg, date).lengthH();
+      if (row.get("noaa_daylength_h").isEmpty()) {
+        assertEquals(date.getMonthValue() == 6 ? 24 : 0, lengthH, row.toString());
+      } else {
+        double toleranceH = number(row, "noaa_daylength_h") < 2 ? 0.15 : 0.05;
+        assertEquals(number(row, "noaa_daylength_h"), lengthH, toleranceH, row.toString());
+      }
+      checked++;
+    }
+    assertEquals(7, checked);
+  }
+
+  /**
+   * Spencer's series (checks/SOURCES.md) knows no leap years and holds the declination of the day's
+   * beginning all day; an ephemeris does neither. What is left is less than the day length changes
+   * from one day to the next: 0.06 h up to 55°, 0.14 h up to 70°.
+   */
+  @Test
+  void agreesWithSpencersSeriesWithinADaysChange() {
+    int checked = 0;
+    for (CSVRecord row : CheckTable.rows("daylength_spencer_chillr")) {
+      double latitudeDeg = number(row, "latitude");
+      LocalDate day = LocalDate.ofYearDay(2023, (int) number(row, "day_of_year"));
+      double toleranceH = Math.abs(latitudeDeg) <= 55 ? 0.06 : 0.14;
+      assertEquals(
+          number(row, "daylength_h"),
+          DayLength.at(latitudeDeg, day).lengthH(),
+          toleranceH,
+          row.toString());
+      checked++;
+    }
+    assertEquals(80, checked);
+  }
+
   /** Printed yearly table for London (51.5° N), 2024; almanacs differ by up to 1.5 minutes. */
   @Test
   void agreesWithAPrintedTable() {

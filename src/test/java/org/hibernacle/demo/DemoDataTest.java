@@ -35,6 +35,13 @@ class DemoDataTest {
   }
 
   @Test
+  void theLoggerIsThatOfTheBuilderByteForByte() throws IOException {
+    DemoLogger.main(new String[] {folder.toString()});
+    String name = "stone-shed-logger.csv";
+    assertEquals(-1, Files.mismatch(DEMO.resolve(name), folder.resolve(name)), "first difference");
+  }
+
+  @Test
   void theDemoInventoryIsThatOfTheBuilderCellForCell() throws IOException {
     DemoInventory.main(new String[] {folder.toString()});
     assertSameCells(DEMO.resolve("inventory.xlsx"), folder.resolve("inventory.xlsx"));

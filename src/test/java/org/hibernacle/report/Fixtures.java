@@ -31,6 +31,7 @@ import org.hibernacle.planning.SeasonPlan;
 import org.hibernacle.planning.Stay;
 import org.hibernacle.planning.Task;
 import org.hibernacle.planning.TraceTable;
+import org.hibernacle.thermal.ModelError;
 
 /**
  * A plan made up by hand, not computed, that holds every verdict, rule, kind of move and kind of
@@ -186,9 +187,40 @@ public final class Fixtures {
               List.of(-12.5, -4.04, -2.2, -3.1, 2.3, 15.0).get(n),
               new Season(2024, false),
               LocalDate.of(2025, 1, 22),
-              List.of(61, 61, 70, 82, 151, 151).get(n)));
+              List.of(61, 61, 70, 82, 151, 151).get(n),
+              Optional.empty()));
     }
     return forecasts;
+  }
+
+  /** The same plan with a logger in the shed, where the model was 0.5 K too cold on average. */
+  static SeasonPlan withLogger(SeasonPlan plan) {
+    ModelError error = new ModelError(2, 1440, -0.5, 1.25, 4.0, LocalDate.of(2025, 1, 22));
+    List<PlaceForecast> places =
+        plan.places().stream()
+            .map(
+                p ->
+                    p.place().equals(SHED)
+                        ? new PlaceForecast(
+                            p.place(),
+                            p.weeks(),
+                            p.coldestC(),
+                            p.coldestWinter(),
+                            p.coldestDay(),
+                            p.medianDaysAbove5C(),
+                            Optional.of(error))
+                        : p)
+            .toList();
+    return new SeasonPlan(
+        plan.season(),
+        plan.inventory(),
+        plan.caution(),
+        plan.winters(),
+        plan.plants(),
+        places,
+        plan.tasks(),
+        plan.traces(),
+        plan.notes());
   }
 
   private static List<Week> weeks(Place place, List<PlantPlan> plants) {

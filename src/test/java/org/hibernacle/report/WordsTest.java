@@ -50,6 +50,7 @@ class WordsTest {
     Words words = new Words(Locale.UK, recorder);
     SeasonPlan plan = Fixtures.plan();
     ReportAuthor.write(plan, Fixtures.facts(), words);
+    ReportAuthor.write(Fixtures.withLogger(plan), Fixtures.facts(), words);
     ReportAuthor.write(with(plan, 0, 1), Fixtures.facts(), words);
     ReportAuthor.write(with(plan, 5, 7), Fixtures.facts(), words);
     ExplanationFixture.all(plan).forEach(told -> PlantStory.write(told, Fixtures.facts(), words));
