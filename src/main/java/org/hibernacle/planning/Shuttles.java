@@ -12,8 +12,9 @@ import org.hibernacle.model.Plant;
 
 /**
  * Brings a plant home by the time its buds break, where frost would keep it away longer, by
- * carrying it back on the few frosty nights that follow. Small pots only, and few nights: it is
- * work on evenings that nobody can choose.
+ * carrying it back on the few frosty nights that follow. Only for plants that rest in the cold (the
+ * others may wake in the light of their winter place), only small pots, and few nights: it is work
+ * on evenings that nobody can choose.
  */
 final class Shuttles {
   /** Most nights in any winter on file. */
@@ -59,7 +60,7 @@ final class Shuttles {
       Path found, List<Lived> lived, Set<Integer> excused, IntPredicate mayReturn) {
     List<Integer> moves = found.moveNights();
     boolean small = Mass.wetKg(plant.container()) < HEAVIEST_KG;
-    if (moves.size() < 2 || !small || !plant.species().group().hardens()) {
+    if (moves.size() < 2 || !small || !plant.species().group().restsCold()) {
       return Optional.empty();
     }
     int back = moves.get(moves.size() - 1);

@@ -6,9 +6,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiFunction;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.hibernacle.input.InventoryWorkbook;
 import org.hibernacle.input.Problems;
@@ -25,6 +27,7 @@ import org.hibernacle.planning.CityGarden.City;
 import org.hibernacle.planning.PlantPlan;
 import org.hibernacle.planning.SeasonPlan;
 import org.hibernacle.planning.SeasonPlanner;
+import org.hibernacle.planning.Shuttle;
 import org.hibernacle.planning.Stay;
 
 /**
@@ -122,9 +125,19 @@ public record JudgedPlan(SeasonPlan plan, Oracle oracle) {
     return plan.winters().stream().map(w -> w.season()).toList();
   }
 
-  /** What the plant goes through along its plan. */
+  /** What the plant goes through along its plan, nights back in spring included. */
   public List<Night> nights(PlantPlan plant, Season winter) {
-    return nights(plant, plant.stays(), winter);
+    if (plant.shuttle().isEmpty()) {
+      return nights(plant, plant.stays(), winter);
+    }
+    Shuttle shuttle = plant.shuttle().get();
+    Set<LocalDate> back =
+        shuttle.nights().stream()
+            .filter(n -> n.winter().equals(winter))
+            .map(n -> plan.season().sameDay(n.day()))
+            .collect(Collectors.toSet());
+    return nights(
+        plant, stays(plant, (day, place) -> back.contains(day) ? shuttle.refuge() : place), winter);
   }
 
   List<Night> nights(PlantPlan plant, List<Stay> stays, Season winter) {

@@ -116,7 +116,7 @@ final class FixturePlants {
     // Home before it wakes, back for frosty nights.
     all.add(
         new Row("P-14", "", "Carpinus betulus")
-            .move(Move.Kind.MOVE_DOWN, 2026, 11, 14, BED, on(2025, 1, 21, Rule.ROOT_BALL, -6.6))
+            .move(Move.Kind.MOVE_DOWN, 2026, 11, 7, BED, on(2025, 1, 21, Rule.ROOT_BALL, -6.6))
             .moveUnasked(Move.Kind.RETURN, 2027, 4, 10, BENCH)
             .shuttle(
                 BED,

@@ -260,6 +260,7 @@ public final class Fixtures {
             case MULCH_ON, MULCH_OFF -> OptionalDouble.of(180);
             case THAW_OUT -> OptionalDouble.of(23);
             case FLEECE_READY -> OptionalDouble.of(7);
+            case IN_AND_OUT -> OptionalDouble.of(2);
             case TWO_PERSON_LIFT -> OptionalDouble.of(61.4);
             default -> OptionalDouble.empty();
           };
