@@ -22,6 +22,8 @@ import org.hibernacle.model.Season;
  * @param displaced why it does not get the places and dates that would suit it best; empty if it
  *     does
  * @param shuttle nights on which it is carried back in spring
+ * @param nightTriggersC one a stay: forecast lowest at the station below which the plant must not
+ *     be left as it stands, °C
  * @param estimatedMassKg of the heaviest single pot, wet
  */
 public record PlantPlan(
@@ -35,6 +37,7 @@ public record PlantPlan(
     List<LocalDate> ownLastSafeDays,
     Optional<Displaced> displaced,
     Optional<Shuttle> shuttle,
+    List<Double> nightTriggersC,
     double estimatedMassKg) {
 
   /** In short. */
@@ -68,6 +71,10 @@ public record PlantPlan(
     moves = List.copyOf(moves);
     broken = List.copyOf(broken);
     ownLastSafeDays = List.copyOf(ownLastSafeDays);
+    nightTriggersC = List.copyOf(nightTriggersC);
+    if (nightTriggersC.size() != stays.size()) {
+      throw new IllegalArgumentException("one trigger a stay");
+    }
   }
 
   /** The first move of that kind. */

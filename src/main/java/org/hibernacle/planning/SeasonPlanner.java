@@ -121,9 +121,11 @@ public final class SeasonPlanner {
     PlaceForecasts forecasts = new PlaceForecasts(winters, plans);
     List<PlaceForecast> places = forecasts.forecasts();
     List<Task> tasks =
-        Stream.concat(
+        Stream.of(
                 planned.stream().flatMap(p -> p.tasks().stream()),
-                new PlaceTasks(inventory, winters, plans).tasks().stream())
+                new PlaceTasks(inventory, winters, plans).tasks().stream(),
+                new PowerFailures(winters, settled).tasks().stream())
+            .flatMap(s -> s)
             .toList();
     PlanNotes notes = new PlanNotes();
     notes.selection(selection);
@@ -174,6 +176,7 @@ public final class SeasonPlanner {
             lastSafeDays(found.atHome()),
             one.displaced(),
             found.shuttle(),
+            new NightTriggers(winters).of(found),
             Mass.wetKg(plant.container()));
     return new Planned(plan, new PlantTasks(plant, winters, found, moves).tasks());
   }

@@ -275,6 +275,7 @@ final class FixturePlants {
           List.of(),
           Optional.empty(),
           Optional.empty(),
+          List.of(-16.1),
           7.6);
     }
 
@@ -308,6 +309,7 @@ final class FixturePlants {
           List.of(LocalDate.of(2026, 11, 9), LocalDate.of(2026, 11, 30), LocalDate.of(2027, 1, 2)),
           displaced,
           shuttle,
+          stays.stream().map(stay -> stay.place().equals(BENCH) ? -2.5 : -12.0).toList(),
           volumeL * 0.95);
     }
 

@@ -261,6 +261,7 @@ public final class Fixtures {
             case THAW_OUT -> OptionalDouble.of(23);
             case FLEECE_READY -> OptionalDouble.of(7);
             case IN_AND_OUT -> OptionalDouble.of(2);
+            case POWER_FAILURE -> OptionalDouble.of(-6.5);
             case TWO_PERSON_LIFT -> OptionalDouble.of(61.4);
             default -> OptionalDouble.empty();
           };
