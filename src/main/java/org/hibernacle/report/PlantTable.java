@@ -103,9 +103,19 @@ final class PlantTable {
             p.plant().home(),
             m.measures().difference(p.tightest().marginK()),
             m.display().pastDay(p.tightest().day()),
-            m.measures().temperature(p.nightTriggersC().get(0)),
+            triggers(p),
             m.held(p),
             m.display().text(m.poison(p.plant().species())));
+  }
+
+  /** Below which forecast to act, as a phrase. */
+  private String triggers(PlantPlan p) {
+    String home = m.measures().temperature(p.nightTriggersC().get(0));
+    int stay = p.stays().indexOf(m.winterStay(p));
+    return stay == 0
+        ? m.words().text("plant.trigger", home)
+        : m.words()
+            .text("plant.triggers", home, m.measures().temperature(p.nightTriggersC().get(stay)));
   }
 
   private static Cell ownDay(List<LocalDate> days, int index) {
