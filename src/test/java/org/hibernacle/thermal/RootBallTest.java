@@ -102,7 +102,7 @@ class RootBallTest {
     steps(ball, 0, 7 * 96);
     assertEquals(1, ball.coreIce(), 1e-9);
     assertEquals(1, ball.edgeIce(), 1e-9);
-    double latentJ = 0.005 * RootBall.WATER_FRACTION * RootBall.WATER_LATENT_J_PER_M3;
+    double latentJ = 0.005 * RootBall.WATER_FRACTION * HeatStore.WATER_LATENT_J_PER_M3;
     int atLeast = (int) (latentJ / (WATT_PER_K * 5 * RootBall.STEP_S));
     steps(ball, 5, atLeast - 1);
     assertTrue(ball.coreIce() > 0, "thawed with less heat than its ice asks for");
@@ -182,31 +182,38 @@ class RootBallTest {
     return 5 * Math.sin(2 * Math.PI * step / 96) + random.nextDouble(-9, 8);
   }
 
-  /** The same two stores with the law in its plainest form. */
+  /** The same two stores with the law in its plainest form: 5 L with the surface of the pot. */
   private static final class Fine {
     private static final double VOLUME_M3 = 0.005;
-    private final double[] shares = {RootBall.EDGE_SHARE, 1 - RootBall.EDGE_SHARE};
+    private static final double SURFACE_M2 = 0.09 + 2 * 0.038;
+    private static final double UNFROZEN_J_PER_M3K = 0.90e6 + 0.27 * 4.18e6;
+    private static final double FROZEN_J_PER_M3K = 0.90e6 + 0.27 * 1.9e6;
+    private static final double LATENT_J_PER_M3 = 0.27 * 334e6;
+    private final double[] volumeM3 = {0.35 * VOLUME_M3, 0.65 * VOLUME_M3};
     private final double[] heatJ = new double[2];
-    private final double innerWPerK;
 
     Fine(double startC) {
-      double water = RootBall.WATER_FRACTION;
       for (int i = 0; i < 2; i++) {
-        heatJ[i] = shares[i] * VOLUME_M3 * (0.90e6 + water * 4.18e6) * startC;
+        heatJ[i] = volumeM3[i] * UNFROZEN_J_PER_M3K * startC;
       }
-      double surfaceM2 = POT.sideM2() + 2 * POT.footM2();
-      double shellM2 = surfaceM2 * Math.pow(1 - RootBall.EDGE_SHARE / 2, 2.0 / 3);
-      double conducting = 0.8 * shellM2 / (0.5 * VOLUME_M3 / surfaceM2);
-      double most = 0.5 * shares[1] * VOLUME_M3 * (0.90e6 + water * 1.9e6) / 900;
-      innerWPerK = Math.min(conducting, most);
     }
 
     void pass(double aroundC, int seconds) {
       for (int s = 0; s < seconds; s++) {
-        double inward = innerWPerK * (edgeC() - coreC());
-        heatJ[0] += WATT_PER_K * (aroundC - edgeC()) - inward;
+        double edgeIce = ice(0);
+        double conductivity = 0.8 * (1 + edgeIce * (Math.pow(2.2 / 0.57, 0.27) - 1));
+        double shellWPerK = conductivity * SURFACE_M2 * SURFACE_M2 / (2 * VOLUME_M3);
+        double alike = edgeIce * ice(1) + (1 - edgeIce) * (1 - ice(1));
+        double front = alike < 1 ? Math.min(0.5, -0.5 * Math.log(1 - alike)) : 0.5;
+        double inward = (edgeC() - coreC()) * shellWPerK / (0.5 * Math.log(0.825 / 0.65) + front);
+        double outerWPerK = 1 / (1 / WATT_PER_K - 0.5 * Math.log(0.825) / shellWPerK);
+        heatJ[0] += outerWPerK * (aroundC - edgeC()) - inward;
         heatJ[1] += inward;
       }
+    }
+
+    private double ice(int store) {
+      return Math.min(1, Math.max(0, -heatJ[store] / (LATENT_J_PER_M3 * volumeM3[store])));
     }
 
     double edgeC() {
@@ -218,13 +225,11 @@ class RootBallTest {
     }
 
     private double temperatureC(int store) {
-      double water = RootBall.WATER_FRACTION;
-      double volumeM3 = shares[store] * VOLUME_M3;
-      double latentJ = volumeM3 * water * 334e6;
       if (heatJ[store] > 0) {
-        return heatJ[store] / (volumeM3 * (0.90e6 + water * 4.18e6));
+        return heatJ[store] / (volumeM3[store] * UNFROZEN_J_PER_M3K);
       }
-      return Math.min(0, (heatJ[store] + latentJ) / (volumeM3 * (0.90e6 + water * 1.9e6)));
+      double latentJ = volumeM3[store] * LATENT_J_PER_M3;
+      return Math.min(0, (heatJ[store] + latentJ) / (volumeM3[store] * FROZEN_J_PER_M3K));
     }
   }
 }
