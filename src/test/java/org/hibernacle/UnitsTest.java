@@ -83,6 +83,11 @@ class UnitsTest {
           "DynamicModel.KELVIN_OFFSET",
           // logarithm of a ratio
           "ThermalClass.STEP",
+          // ratios, and logarithms of ratios
+          "InnerPath.ICE_OVER_WATER",
+          "InnerPath.INNER_HALF",
+          "InnerPath.LONGEST",
+          "InnerPath.OUTER_HALF",
           // low and high end of a unit named before
           "Species.chillPortionsLow",
           "Species.chillPortionsHigh");

@@ -97,7 +97,8 @@ public final class RootBall {
     }
   }
 
-  private void pass(double aroundC, double aroundWPerK, double seconds) {
+  /** Lets a short time pass, at most a step, as if no plateau began or ended in it. */
+  void pass(double aroundC, double aroundWPerK, double seconds) {
     double outerWPerK = path.outerWPerK(aroundWPerK, edge.ice());
     double innerWPerK = path.innerWPerK(edge.ice(), core.ice());
     if (edge.state() != 0 && core.state() != 0) {
