@@ -76,6 +76,8 @@ class UnitsTest {
           // K per K·d, which no short suffix says
           "Phase.acclimation",
           "Phase.deacclimation",
+          // an index, reached or not
+          "Drying.THAW_AND_WATER",
           // bare numbers of their published models
           "Acclimation.theta",
           "DynamicModel.SLOPE",
