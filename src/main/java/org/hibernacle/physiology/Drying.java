@@ -13,7 +13,7 @@ import org.hibernacle.model.Species;
  * <p>A run of frozen days adds up to an index. At {@value #THAW_AND_WATER} it is time to thaw and
  * water. One night at which the core was not frozen through ends the run: the plant can drink. Each
  * frozen day adds {@code foliage * habit * sun * wind * air * (1 - snow) / 25}, so that an
- * evergreen of middling habit, in full sun and open to wind, in air of -3 °C, has 25 days. That 3
+ * evergreen of middling habit, in full sun and open to wind, in air of -4 °C, has 25 days. That 3
  * to 4 weeks, and all weights: common practice, no source. The weight of the air is what it could
  * take up, in proportion to the saturation pressure over ice (Magnus' formula, from memory).
  */
@@ -25,7 +25,7 @@ public final class Drying {
   public static final double FROZEN_THROUGH_SHARE = 0.99;
 
   private static final double DAYS_IN_THE_OPEN_DAYS = 25;
-  private static final double ANCHOR_AIR_C = -3;
+  private static final double ANCHOR_AIR_C = -4;
 
   private Drying() {}
 

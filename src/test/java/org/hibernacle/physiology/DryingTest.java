@@ -23,7 +23,7 @@ class DryingTest {
     int found = 0;
     for (Species species : SomePlant.CATALOGUE.species()) {
       if (species.foliage() == Foliage.EVERGREEN) {
-        int days = days(species, OPEN, -3);
+        int days = days(species, OPEN, -4);
         assertTrue(days >= 21 && days <= 28, species.taxon() + " " + days);
         found++;
       }
@@ -35,12 +35,12 @@ class DryingTest {
   void shelterRoofLeafFallAndColdAirGiveMoreTime() {
     Species pine = SomePlant.species("Pinus mugo");
     Species maple = SomePlant.species("Acer palmatum");
-    int open = days(pine, OPEN, -3);
-    int sheltered = days(pine, SomePlace.of(PlaceKind.GROUND).place(), -3);
-    int shade = days(pine, SomePlace.of(PlaceKind.GROUND).sun(Sun.NONE).place(), -3);
-    int shed = days(pine, SomePlace.of(PlaceKind.COLD_STORE).sun(Sun.NONE).place(), -3);
+    int open = days(pine, OPEN, -4);
+    int sheltered = days(pine, SomePlace.of(PlaceKind.GROUND).place(), -4);
+    int shade = days(pine, SomePlace.of(PlaceKind.GROUND).sun(Sun.NONE).place(), -4);
+    int shed = days(pine, SomePlace.of(PlaceKind.COLD_STORE).sun(Sun.NONE).place(), -4);
     assertTrue(open < sheltered && sheltered < shade && shade < shed);
-    assertTrue(days(maple, OPEN, -3) > 7 * 7, "bare twigs, seven weeks and more");
+    assertTrue(days(maple, OPEN, -4) > 7 * 7, "bare twigs, seven weeks and more");
     assertTrue(days(pine, OPEN, -10) > open, "cold air takes up less");
     assertTrue(days(pine, OPEN, 1) < open, "mild air over a frozen ball takes up more");
   }
@@ -59,17 +59,17 @@ class DryingTest {
   @Test
   void snowOverTheCrownStopsIt() {
     Species pine = SomePlant.species("Pinus mugo");
-    double bare = Drying.next(0, 1, pine, OPEN, -3, NO_SNOW_KNOWN);
-    assertEquals(bare, Drying.next(0, 1, pine, OPEN, -3, OptionalDouble.of(0)));
-    assertEquals(bare / 2, Drying.next(0, 1, pine, OPEN, -3, OptionalDouble.of(0.5)), 1e-12);
-    assertEquals(0.4, Drying.next(0.4, 1, pine, OPEN, -3, OptionalDouble.of(1)));
+    double bare = Drying.next(0, 1, pine, OPEN, -4, NO_SNOW_KNOWN);
+    assertEquals(bare, Drying.next(0, 1, pine, OPEN, -4, OptionalDouble.of(0)));
+    assertEquals(bare / 2, Drying.next(0, 1, pine, OPEN, -4, OptionalDouble.of(0.5)), 1e-12);
+    assertEquals(0.4, Drying.next(0.4, 1, pine, OPEN, -4, OptionalDouble.of(1)));
   }
 
   @Test
   void aBallThatIsNotFrozenThroughCanDrink() {
     Species pine = SomePlant.species("Pinus mugo");
-    assertEquals(0, Drying.next(0.9, 0.98, pine, OPEN, -3, NO_SNOW_KNOWN));
-    assertTrue(Drying.next(0.9, 0.99, pine, OPEN, -3, NO_SNOW_KNOWN) > 0.9);
+    assertEquals(0, Drying.next(0.9, 0.98, pine, OPEN, -4, NO_SNOW_KNOWN));
+    assertTrue(Drying.next(0.9, 0.99, pine, OPEN, -4, NO_SNOW_KNOWN) > 0.9);
   }
 
   private static int days(Species species, Place place, double airC) {
