@@ -33,15 +33,6 @@ class OrdersOfSizeTest {
   /** Soil that is at +0.5 °C on top and 3 K a metre warmer below. */
   @Test
   void eachPlaceIsAsColdAsGrowersKnowIt() {
-    System.err.println(
-        "OOS "
-            + lowestC(BENCH)
-            + " "
-            + lowestC(OPEN_GROUND)
-            + " "
-            + lowestC(GROUND)
-            + " "
-            + lowestC(MULCHED));
     assertEquals(-14, lowestC(BENCH), 0.7);
     assertEquals(-11.5, lowestC(OPEN_GROUND), 1);
     assertBetween(-10.3, -9, lowestC(GROUND));

@@ -13,13 +13,15 @@ import org.hibernacle.thermal.ShelledBall.Shape;
 import org.junit.jupiter.api.Test;
 
 /**
- * How far the ball of edge and core is from one cut into sixty shells. Like is compared with like:
+ * How far the ball of edge and core is from one cut into twenty shells. Like is compared with like:
  * heat leaves through the side only, the same substrate, wall and surface coefficient.
  */
 class ShelledBallTest {
   private static final double ICE_GAIN = Math.pow(2.2 / 0.57, 0.27);
   private static final Medium GRIT =
       new Medium(0.90e6 + 0.27 * 4.18e6, 0.90e6 + 0.27 * 1.9e6, 0.27 * 334e6, 0.8, 0.8 * ICE_GAIN);
+
+  private static final int SHELLS = 20;
 
   /** Pots: volume in L, radius in m. */
   private static final double[][] POTS = {{0.5, 0.045}, {5, 0.11}, {30, 0.18}, {60, 0.22}};
@@ -56,7 +58,7 @@ class ShelledBallTest {
   @Test
   void theManyShellsFreezeAsNeumannSays() {
     Medium soil = new Medium(2.8e6, 1.9e6, 100e6, 1.2, 1.7);
-    ShelledBall plate = new ShelledBall(Shape.PLATE, 200, 2, 1, soil, 1e6, 4);
+    ShelledBall plate = new ShelledBall(Shape.PLATE, 100, 1.5, 1, soil, 1e6, 4);
     for (int day = 1; day <= 10; day++) {
       plate.pass(-5, 86400);
       if (day == 1) {
@@ -87,7 +89,7 @@ class ShelledBallTest {
       assertTrue(ofPot.coreRmsK() < coreRmsK[i], found);
       assertTrue(Math.abs(ofPot.edgeMeanK()) < 0.05, found);
       assertTrue(ofPot.edgeWorstK < 2.8, found);
-      assertTrue(ofPot.restShare() > 0.85 && ofPot.restShare() < 1.05, found);
+      assertTrue(ofPot.restShare() > 0.75 && ofPot.restShare() < 1.05, found);
     }
   }
 
@@ -112,7 +114,7 @@ class ShelledBallTest {
     ThermalClass size = new ThermalClass(pot[0], surfaceM2, 0, material);
     double wallWPerM2K = 1 / (1 / 13.3 + size.wallM2KPerW());
     ShelledBall many =
-        new ShelledBall(shape, 60, volumeM3, surfaceM2, GRIT, wallWPerM2K, weather.startC);
+        new ShelledBall(shape, SHELLS, volumeM3, surfaceM2, GRIT, wallWPerM2K, weather.startC);
     RootBall two = new RootBall(size, RootBall.WATER_FRACTION, weather.startC);
     Deviation deviation = new Deviation();
     for (int hour = 0; hour < weather.hours; hour++) {
