@@ -82,6 +82,8 @@ class UnitsTest {
           // K per K·d, which no short suffix says
           "Phase.acclimation",
           "Phase.deacclimation",
+          // an index, reached or not
+          "Drying.THAW_AND_WATER",
           // bare numbers of their published models
           "Acclimation.theta",
           "DynamicModel.SLOPE",
@@ -90,6 +92,11 @@ class UnitsTest {
           "PlottingPosition.shift",
           // logarithm of a ratio
           "ThermalClass.STEP",
+          // ratios, and logarithms of ratios
+          "InnerPath.ICE_OVER_WATER",
+          "InnerPath.INNER_HALF",
+          "InnerPath.LONGEST",
+          "InnerPath.OUTER_HALF",
           // low and high end of a unit named before
           "Species.chillPortionsLow",
           "Species.chillPortionsHigh");

@@ -54,7 +54,8 @@ final class Ledger {
    */
   record Load(int home, double floorM2, int pots, int minutes) {
     static Load of(Plant plant, int home) {
-      boolean heavy = Mass.wetKg(plant.container()) > Mass.TWO_PEOPLE_KG;
+      double kg = Mass.wetKg(plant.container());
+      boolean heavy = kg > Lifting.aloneKg(plant.container());
       int each = heavy ? MINUTES_A_HEAVY_POT : MINUTES_A_POT;
       return new Load(home, plant.floorM2(), plant.count(), each * plant.count());
     }

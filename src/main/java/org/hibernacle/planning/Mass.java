@@ -6,13 +6,9 @@ import org.hibernacle.model.Container;
  * Estimates what one pot weighs when rain-soaked, the case to lift for.
  *
  * <p>Root ball 1.2 kg/L wet, tree 0.1 kg per litre of ball, wall by material and usual thickness;
- * all own round figures. The lifting constant of 23 kg for ideal lifts is that of Waters, Putz-
- * Anderson, Garg, Applications Manual for the Revised NIOSH Lifting Equation, DHHS (NIOSH) 94-110.
+ * all own round figures. What one person lifts: {@link Lifting}.
  */
 final class Mass {
-  /** Above this two people or a trolley are called for, kg. */
-  static final double TWO_PEOPLE_KG = 23;
-
   private static final double WET_BALL_KG_PER_L = 1.2;
   private static final double TREE_KG_PER_L = 0.1;
 

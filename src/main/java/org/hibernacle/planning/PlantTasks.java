@@ -5,15 +5,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.hibernacle.model.Place;
+import org.hibernacle.model.PlaceKind;
 import org.hibernacle.model.Plant;
+import org.hibernacle.physiology.Drying;
 
 /** Tasks that follow from what one plant lives through. */
 final class PlantTasks {
-  /** Frozen through for this long, a ball is thawed and watered; common practice, no source. */
-  static final int THAW_OUT_NIGHTS = 21;
-
-  private static final double FROZEN_THROUGH = 0.99;
-
   private final Plant plant;
   private final WintersOnFile winters;
   private final PlantPlanner.Found found;
@@ -36,6 +33,7 @@ final class PlantTasks {
     return tasks;
   }
 
+  /** From the day on which any winter asks for it; the longest run of days frozen. */
   private void thawOut(List<Task> tasks) {
     int longest = 0;
     int earliest = Integer.MAX_VALUE;
@@ -43,14 +41,18 @@ final class PlantTasks {
     int place = 0;
     for (Lived lived : found.lived()) {
       int run = 0;
+      double dryness = 0;
       for (int n = 0; n < lived.path().length; n++) {
-        run = lived.trace().coreIceMin()[n] >= FROZEN_THROUGH ? run + 1 : 0;
-        if (run >= THAW_OUT_NIGHTS) {
+        dryness = dryness(dryness, lived, n);
+        run = dryness > 0 ? run + 1 : 0;
+        if (dryness >= Drying.THAW_AND_WATER) {
           int night = winters.planNight(lived.winter(), n);
-          earliest = Math.min(earliest, night);
+          if (night < earliest) {
+            earliest = night;
+            place = lived.path()[n];
+          }
           latest = Math.max(latest, night);
           longest = Math.max(longest, run);
-          place = lived.path()[n];
         }
       }
     }
@@ -58,6 +60,27 @@ final class PlantTasks {
       String name = winters.places().get(place).name();
       tasks.add(task(Task.Kind.THAW_OUT, earliest, latest, name, OptionalDouble.of(longest)));
     }
+  }
+
+  private double dryness(double before, Lived lived, int night) {
+    return Drying.next(
+        before,
+        lived.trace().coreIceMin()[night],
+        plant.species(),
+        winters.places().get(lived.path()[night]),
+        lived.trace().airMeanC()[night],
+        crownInSnow(lived, night));
+  }
+
+  /** Share of the crown that lies in snow; empty on benches, under roofs, and without a height. */
+  private OptionalDouble crownInSnow(Lived lived, int night) {
+    boolean ground = winters.places().get(lived.path()[night]).kind() == PlaceKind.GROUND;
+    if (!ground || plant.heightCm().isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    double potCm = plant.container().depthCm();
+    double crownCm = Math.max(1, plant.heightCm().getAsDouble() - potCm);
+    return OptionalDouble.of((winters.winter(lived.winter()).snowCm()[night] - potCm) / crownCm);
   }
 
   private void fleece(List<Task> tasks) {
@@ -118,7 +141,7 @@ final class PlantTasks {
 
   private void twoPeople(List<Task> tasks) {
     double massKg = Mass.wetKg(plant.container());
-    if (massKg <= Mass.TWO_PEOPLE_KG) {
+    if (massKg <= Lifting.aloneKg(plant.container())) {
       return;
     }
     for (Move move : moves) {

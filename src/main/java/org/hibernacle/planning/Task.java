@@ -34,7 +34,9 @@ public record Task(
     WATER_STORE,
     /** The store usually passes 5 °C in this time: vent it, early in the day. */
     VENT_STORE,
-    /** Balls have stood frozen for three weeks: thaw and water; amount in days frozen. */
+    /**
+     * Balls have stood frozen for weeks, by {@code Drying}: thaw and water; amount in days frozen.
+     */
     THAW_OUT,
     /** Look for pests on plants in leaf under a roof. */
     PEST_LOOK,

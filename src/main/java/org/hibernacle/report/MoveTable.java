@@ -2,24 +2,27 @@ package org.hibernacle.report;
 
 import java.util.List;
 import org.hibernacle.model.Plant;
+import org.hibernacle.planning.Lifting;
 import org.hibernacle.planning.Move;
 import org.hibernacle.planning.PlantPlan;
 import org.hibernacle.planning.SeasonPlan.PlantMove;
 
 /** One row a plant to be carried, by date. */
 final class MoveTable {
-  /**
-   * A load that one person may lift in the best posture: the load constant of the revised NIOSH
-   * lifting equation, kg.
-   */
-  static final double ONE_PERSON_KG = 23;
+  /** What one person lifts at most, kg; less of a wide pot. */
+  static final double ONE_PERSON_KG = Lifting.MOST_KG;
 
   private MoveTable() {}
 
   static Section write(Material m) {
     Table table =
         new Table(m.words(), "moving-days", Table.EVERYWHERE)
-            .intro(m.words().text("intro.moving-days", m.measures().mass(ONE_PERSON_KG)))
+            .intro(
+                m.words()
+                    .text(
+                        "intro.moving-days",
+                        m.measures().mass(ONE_PERSON_KG),
+                        m.measures().mass(Lifting.CAUTION_KG)))
             .column("date", 14)
             .column("move", 16)
             .column("id", 8)
@@ -44,9 +47,7 @@ final class MoveTable {
               new Cell.Text(move.from().name()),
               new Cell.Text(move.to().name()),
               m.measures().massCell(pm.plan().estimatedMassKg()),
-              heavy(pm.plan())
-                  ? new Cell.Level(StyleRole.CAUTION, m.words().text("people.two"))
-                  : new Cell.Text(m.words().text("people.one")),
+              people(m, pm.plan()),
               new Cell.Gap(),
               Measures.count(plant.count())));
     }
@@ -61,7 +62,16 @@ final class MoveTable {
 
   /** Whether one pot of the row wants two people. */
   static boolean heavy(PlantPlan p) {
-    return p.estimatedMassKg() > ONE_PERSON_KG;
+    return p.estimatedMassKg() > Lifting.aloneKg(p.plant().container());
+  }
+
+  private static Cell people(Material m, PlantPlan p) {
+    if (heavy(p)) {
+      return new Cell.Level(StyleRole.CAUTION, m.words().text("people.two"));
+    }
+    return p.estimatedMassKg() > Lifting.CAUTION_KG
+        ? new Cell.Text(m.words().text("people.care"))
+        : new Cell.Text(m.words().text("people.one"));
   }
 
   static StyleRole role(Move.Kind kind) {

@@ -13,10 +13,15 @@ final class Pot {
   private static final double LATENT_J_PER_M3 = WATER_SHARE * 334e6;
   private static final double BASE_W_PER_MK = 1.2;
 
+  /** What freezing does to conductivity: ice for water, in the power of the water's share. */
+  private static final double FROZEN_GAIN = Math.pow(2.2 / 0.57, WATER_SHARE);
+
   private final Container container;
   private final double edgeM3;
   private final double coreM3;
-  private final double edgeToCoreWPerK;
+
+  /** Conductance between two cylinders of which one is e squared times the other, W/K. */
+  private final double unfrozenWPerK;
 
   /** Heat counted from unfrozen at 0 °C, J. */
   private double edgeJ;
@@ -31,9 +36,7 @@ final class Pot {
     edgeJ = startC * UNFROZEN_J_PER_M3K * edgeM3;
     coreJ = startC * UNFROZEN_J_PER_M3K * coreM3;
     double surfaceM2 = container.sideM2() + 2 * container.footprintM2();
-    double shellM2 = surfaceM2 * Math.pow(1 - EDGE_SHARE / 2, 2.0 / 3);
-    double pathM = volumeM3 / surfaceM2 / 2;
-    edgeToCoreWPerK = Math.min(0.8 * shellM2 / pathM, 0.5 * FROZEN_J_PER_M3K * coreM3 / 900);
+    unfrozenWPerK = 0.8 * surfaceM2 * surfaceM2 / (2 * volumeM3);
   }
 
   double edgeC() {
@@ -121,21 +124,35 @@ final class Pot {
     return new Contact(1 / sideKPerW + 1 / topKPerW, floorWPerK, airBelow, skyWPerK);
   }
 
-  /** A step that is short against the time in which the edge answers, s. */
-  double stepS(Contact contact) {
-    double allWPerK = contact.wallWPerK() + contact.floorWPerK() + edgeToCoreWPerK;
-    return Math.min(60, 0.1 * FROZEN_J_PER_M3K * edgeM3 / allWPerK);
+  /** Lets a time pass, in steps that are short against the time in which the edge answers. */
+  void step(Contact contact, double wallAirC, double skyK, double belowC, double seconds) {
+    double surfaceWPerK = contact.wallWPerK() + contact.floorWPerK();
+    double aroundC =
+        (contact.wallWPerK() * wallAirC - contact.skyWPerK() * skyK + contact.floorWPerK() * belowC)
+            / surfaceWPerK;
+    double left = seconds;
+    while (left > 0) {
+      double shellWPerK = unfrozenWPerK * (1 + iceShare() * (FROZEN_GAIN - 1));
+      double outsideWPerK = 1 / (1 / surfaceWPerK + resistance(1, 0.825) / shellWPerK);
+      double coreWPerK = shellWPerK / (resistance(0.825, 0.65) + toTheFront());
+      double stepS = Math.min(left, 0.3 * FROZEN_J_PER_M3K * edgeM3 / (outsideWPerK + coreWPerK));
+      double edgeC = edgeC();
+      double fromCoreW = coreWPerK * (temperatureC(coreJ, coreM3) - edgeC);
+      edgeJ += (outsideWPerK * (aroundC - edgeC) + fromCoreW) * stepS;
+      coreJ -= fromCoreW * stepS;
+      left -= stepS;
+    }
   }
 
-  void step(Contact contact, double wallAirC, double skyK, double belowC, double stepS) {
-    double edgeC = edgeC();
-    double fromCoreW = edgeToCoreWPerK * (temperatureC(coreJ, coreM3) - edgeC);
-    double fromOutsideW =
-        contact.wallWPerK() * (wallAirC - edgeC)
-            - contact.skyWPerK() * skyK
-            + contact.floorWPerK() * (belowC - edgeC);
-    edgeJ += (fromOutsideW + fromCoreW) * stepS;
-    coreJ -= fromCoreW * stepS;
+  /** Between the cylinders that hold these shares of the ball. */
+  private static double resistance(double outerShare, double innerShare) {
+    return Math.log(outerShare / innerShare) / 2;
+  }
+
+  private double toTheFront() {
+    double coreIce = Math.min(1, Math.max(0, -coreJ / (LATENT_J_PER_M3 * coreM3)));
+    double alike = iceShare() * coreIce + (1 - iceShare()) * (1 - coreIce);
+    return alike > 1 - Math.exp(-1) ? 0.5 : resistance(1, 1 - alike);
   }
 
   private static double temperatureC(double joules, double volumeM3) {

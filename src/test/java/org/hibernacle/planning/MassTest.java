@@ -1,28 +1,14 @@
 package org.hibernacle.planning;
 
-import static org.hibernacle.CheckTable.number;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.apache.commons.csv.CSVRecord;
-import org.hibernacle.CheckTable;
 import org.hibernacle.model.Container;
 import org.hibernacle.model.Container.Material;
 import org.hibernacle.model.Container.Shape;
 import org.junit.jupiter.api.Test;
 
 class MassTest {
-  /** Revised NIOSH lifting equation; see checks/SOURCES.md: the ideal lift is 23 kg. */
-  @Test
-  void twoPeopleAreAskedForAboveTheIdealLift() {
-    CSVRecord ideal = CheckTable.rows("niosh_rwl").get(0);
-    assertEquals("25 75 25 0 1 1", String.join(" ", ideal.toList().subList(0, 6)));
-    assertEquals(number(ideal, "rwl_kg"), Mass.TWO_PEOPLE_KG);
-    for (CSVRecord row : CheckTable.rows("niosh_rwl")) {
-      assertTrue(number(row, "rwl_kg") <= Mass.TWO_PEOPLE_KG, "no lift is better than the ideal");
-    }
-  }
-
   /** 10 L of ball at 1.2 and tree at 0.1 kg/L; 0.25 m2 of wall and floor at 20 kg/m2. */
   @Test
   void ballTreeAndWallAddUp() {

@@ -36,16 +36,18 @@ class TradeHabitsTest {
   }
 
   @Test
-  void aBallFrozenForThreeWeeksIsThawedAndWatered() {
-    SeasonPlan plan = seasonPlan("LARCH-30", day -> inWeeks(day, 5) ? -5 : mild(day), 1.5);
+  void anEvergreensBallFrozenForThreeToFourWeeksIsThawedAndWatered() {
+    SeasonPlan plan = seasonPlan("PINE-30", day -> inWeeks(day, 5) ? -5 : mild(day), 1.5);
     Task thaw =
         plan.tasks().stream().filter(t -> t.kind() == Task.Kind.THAW_OUT).findFirst().orElseThrow();
-    assertEquals(List.of("LARCH-30"), thaw.plantIds());
+    assertEquals(List.of("PINE-30"), thaw.plantIds());
     assertTrue(thaw.from().isAfter(sameDay(WEEK.plusDays(20))), thaw.toString());
-    assertTrue(thaw.from().isBefore(sameDay(WEEK.plusDays(30))), thaw.toString());
+    assertTrue(thaw.from().isBefore(sameDay(WEEK.plusDays(32))), thaw.toString());
 
-    SeasonPlan shorter = seasonPlan("LARCH-30", day -> inWeeks(day, 2) ? -5 : mild(day), 1.5);
+    SeasonPlan shorter = seasonPlan("PINE-30", day -> inWeeks(day, 2) ? -5 : mild(day), 1.5);
     assertTrue(shorter.tasks().stream().noneMatch(t -> t.kind() == Task.Kind.THAW_OUT));
+    SeasonPlan bare = seasonPlan("LARCH-30", day -> inWeeks(day, 5) ? -5 : mild(day), 1.5);
+    assertTrue(bare.tasks().stream().noneMatch(t -> t.kind() == Task.Kind.THAW_OUT));
   }
 
   private static boolean inTheWeek(LocalDate day) {

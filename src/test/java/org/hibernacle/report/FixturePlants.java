@@ -52,9 +52,10 @@ final class FixturePlants {
             .move(Move.Kind.MOVE_DOWN, 2026, 11, 14, BED, violation(Rule.ROOT_BALL, BENCH, -6.1))
             .move(Move.Kind.RETURN, 2027, 3, 13, BENCH, violation(Rule.ROOT_BALL, BENCH, -5.3))
             .moves());
-    // All four kinds of move.
+    // All four kinds of move; heavy, but not too heavy for one.
     all.add(
         new Row("P-03", "Small trident", "Acer buergerianum")
+            .pot(18, true)
             .move(Move.Kind.MOVE_DOWN, 2026, 10, 24, BED, violation(Rule.ROOT_BALL, BENCH, -2.4))
             .move(Move.Kind.MOVE_IN, 2026, 12, 5, SHED, violation(Rule.SHOOTS, BED, -14))
             .move(Move.Kind.STEP_OUT, 2027, 3, 6, BED, violation(Rule.BALL_FROZEN, BED, -1))

@@ -9,7 +9,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.SplittableRandom;
 import org.apache.commons.csv.CSVRecord;
-import org.hibernacle.thermal.RootBall.Store;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -22,10 +21,10 @@ class HeatStoreTest {
 
   @Test
   void coolsWithItsTimeConstant() {
-    Store wet = fiveLitres(8);
+    HeatStore wet = fiveLitres(8);
     passes(wet, 4, expected(row("lumped", "tau_unfrozen")));
     assertEquals(4 + 4 / Math.E, wet.temperatureC(), 1e-6);
-    Store frozen = fiveLitres(-8);
+    HeatStore frozen = fiveLitres(-8);
     passes(frozen, -4, expected(row("lumped", "tau_frozen")));
     assertEquals(-4 - 4 / Math.E, frozen.temperatureC(), 1e-6);
   }
@@ -56,7 +55,7 @@ class HeatStoreTest {
   void aThermocoupleBeadAnswersAsInTheTextbook() {
     CSVRecord row = row("lumped", "textbook_thermocouple");
     double joulePerM2K = input(row, "rho") * input(row, "c") * input(row, "D") / 6;
-    Store bead = new Store(joulePerM2K, joulePerM2K, 0, input(row, "Ti"));
+    HeatStore bead = new HeatStore(joulePerM2K, joulePerM2K, 0, input(row, "Ti"));
     bead.heatJ = bead.advance(input(row, "Tinf"), input(row, "h"), expected(row));
     assertEquals(input(row, "T"), bead.temperatureC(), 1e-3);
     assertEquals(5.2, expected(row), 0.05);
@@ -67,7 +66,7 @@ class HeatStoreTest {
     for (CSVRecord row : rows("timescale", "plateau", 9)) {
       double latentJ = input(row, "V") * input(row, "latent");
       double wattPerK = input(row, "A") * input(row, "h");
-      Store store = new Store(1, 1, latentJ, 1e-12);
+      HeatStore store = new HeatStore(1, 1, latentJ, 1e-12);
       store.heatJ = 0;
       store.heatJ = store.advance(input(row, "air"), wattPerK, expected(row) * 3600 * (1 - 1e-6));
       assertEquals(1, store.ice(), 2e-6, row.toString());
@@ -75,7 +74,7 @@ class HeatStoreTest {
     }
     for (CSVRecord row : rows("timescale", "tau", 3)) {
       double joulePerK = input(row, "V") * input(row, "C");
-      Store store = new Store(joulePerK, joulePerK, 0, 10);
+      HeatStore store = new HeatStore(joulePerK, joulePerK, 0, 10);
       double wattPerK = input(row, "A") * input(row, "h");
       store.heatJ = store.advance(5, wattPerK, expected(row) * 3600);
       assertEquals(5 + 5 / Math.E, store.temperatureC(), 1e-5, row.toString());
@@ -88,7 +87,7 @@ class HeatStoreTest {
     for (CSVRecord row : rows("sinusoid", "gain", 5)) {
       double tauH = input(row, "tau");
       double omega = 2 * Math.PI / 24;
-      Store store = new Store(tauH * 3600, tauH * 3600, 1, 20);
+      HeatStore store = new HeatStore(tauH * 3600, tauH * 3600, 1, 20);
       double cosine = 0;
       double sine = 0;
       int minutes = 12 * 1440;
@@ -115,9 +114,9 @@ class HeatStoreTest {
     for (int i = 0; i < 2000; i++) {
       double aroundC = random.nextDouble(-15, 15);
       double seconds = random.nextDouble(1, 20 * 3600);
-      Store whole = fiveLitres(random.nextDouble(0.1, 5));
+      HeatStore whole = fiveLitres(random.nextDouble(0.1, 5));
       whole.heatJ -= random.nextDouble(0, 1.2) * whole.latentJ;
-      Store parts = fiveLitres(1);
+      HeatStore parts = fiveLitres(1);
       parts.heatJ = whole.heatJ;
       passes(whole, aroundC, seconds);
       for (int part = 0; part < 3; part++) {
@@ -127,18 +126,18 @@ class HeatStoreTest {
     }
   }
 
-  private static Store after(double seconds) {
-    Store store = fiveLitres(8);
+  private static HeatStore after(double seconds) {
+    HeatStore store = fiveLitres(8);
     passes(store, AROUND_C, seconds);
     return store;
   }
 
-  private static void passes(Store store, double aroundC, double seconds) {
+  private static void passes(HeatStore store, double aroundC, double seconds) {
     store.heatJ = store.advance(aroundC, WATT_PER_K, seconds);
   }
 
   /** V 0.005 m3, 2.5 MJ/m3K unfrozen, 1.7 frozen, 133.6 MJ/m3 latent: the store of the rows. */
-  private static Store fiveLitres(double startC) {
-    return new Store(0.005 * 2.5e6, 0.005 * 1.7e6, 0.005 * 133.6e6, startC);
+  private static HeatStore fiveLitres(double startC) {
+    return new HeatStore(0.005 * 2.5e6, 0.005 * 1.7e6, 0.005 * 133.6e6, startC);
   }
 }
