@@ -7,15 +7,15 @@ package org.hibernacle.physiology;
  * <p>Chilling injury grows with the depth of the cold and with its length and passes if warmth
  * returns in time (Lyons 1973, Annu. Rev. Plant Physiol. 24:445-466; Poole and Conover 1993 for
  * foliage plants). The form, the week and the harmless dose are own choices, laid so that three
- * nights of a week a kelvin too cold do harm, as one night of 2.5 K does, and a night or two that
- * graze the limit do not. The limits themselves are thresholds from practice.
+ * nights of a week a kelvin too cold do harm, as one night of more than 2 K does, and a night or
+ * two that graze the limit do not. The limits themselves are thresholds from practice.
  */
 public final class ChillingInjury {
   /** Nights over which the dose is summed; what lies further back is mended. */
   public static final int WINDOW_NIGHTS = 7;
 
   /** Largest dose in a window that does no harm, kelvin times nights. */
-  public static final double HARMLESS_DOSE_K = 2.5;
+  public static final double HARMLESS_DOSE_K = 2;
 
   private ChillingInjury() {}
 

@@ -84,7 +84,7 @@ final class HardRules {
     for (Night night : nights.subList(Math.max(0, index - 6), index + 1)) {
       sum += Math.max(0, species.minStoreC() - night.lowestAirC());
     }
-    atMost(Rule.CHILLING, last, sum / 7, 2.5 / 7);
+    atMost(Rule.CHILLING, last, sum / 7, 2.0 / 7);
   }
 
   private void wokenGrowth(Night night, boolean wokenUnderRoof) {

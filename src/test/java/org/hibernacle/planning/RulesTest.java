@@ -119,8 +119,9 @@ class RulesTest {
     airMinC[NIGHT - 6] = 11;
     airMinC[NIGHT - 3] = 11;
     assertEquals(List.of(), judge(), "two nights of a kelvin");
+    airMinC[NIGHT - 3] = 11.5;
     airMinC[NIGHT] = 11.5;
-    assertEquals(List.of(), judge(), "2.5 K in all are borne");
+    assertEquals(List.of(), judge(), "2 K in all are borne");
     airMinC[NIGHT] = 11;
     assertEquals(Rule.CHILLING, only(NIGHT).rule());
     assertEquals(11, only(NIGHT).foundC());
@@ -131,7 +132,7 @@ class RulesTest {
     assertEquals(List.of(), judge(), "the first of three is eight nights back");
     airMinC[NIGHT - 6] = 12;
     airMinC[NIGHT - 3] = 12;
-    airMinC[NIGHT + 1] = 9.4;
+    airMinC[NIGHT + 1] = 9.9;
     assertEquals(0.1 / 7, only(NIGHT + 1).deficitK(), 1e-12);
     plant = SomePlant.of("Acer palmatum").plant();
     Arrays.fill(airMinC, 1);
