@@ -20,8 +20,10 @@ import org.hibernacle.model.Species;
  *       leaves that are about to fall and no wood (common practice, no source).
  *   <li>Midwinter shoot limit: the zone's cold end plus 5 K for fine twigs, an estimate.
  *   <li>Subtropical and tropical plants do not harden: their unhardened limit counts for both.
- *   <li>Roots disturbed within the season's year count as young: half the span. A weak plant keeps
- *       three quarters of it. A keeper's own root limit replaces the midwinter limit as it stands.
+ *   <li>Roots disturbed within the season's year count as young: a quarter of the span (young roots
+ *       hardly harden: Mityga and Lanphear 1971; pairs of young and old in
+ *       docs/models/hardening.md). A weak plant keeps three quarters of it. A keeper's own root
+ *       limit replaces the midwinter limit as it stands.
  *   <li>A species known only by its genus has the cautious row's limits.
  * </ul>
  */
@@ -29,7 +31,7 @@ public final class Hardening {
   /** Fine twigs die back this much above the cold end of the zone, K; own choice. */
   static final double TWIGS_OVER_ZONE_K = 5;
 
-  private static final double YOUNG_ROOT_SHARE = 0.5;
+  private static final double YOUNG_ROOT_SHARE = 0.25;
   private static final double WEAK_SHARE = 0.75;
 
   private Hardening() {}

@@ -6,7 +6,7 @@ public enum Rule {
   ROOT_BALL,
   /** The air keeps the safety margin above today's shoot limit. */
   SHOOTS,
-  /** A plant that does not harden is spared the third night in a week below its storage range. */
+  /** A plant that does not harden is spared a harmful dose of nights below its storage range. */
   CHILLING,
   /** Fresh growth made under a roof is not brought out into frost. */
   WOKEN_GROWTH,

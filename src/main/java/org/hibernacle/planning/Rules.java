@@ -9,6 +9,7 @@ import org.hibernacle.model.Light;
 import org.hibernacle.model.Place;
 import org.hibernacle.model.Plant;
 import org.hibernacle.model.Species;
+import org.hibernacle.physiology.ChillingInjury;
 import org.hibernacle.physiology.PlantState;
 import org.hibernacle.thermal.BallTrace;
 
@@ -21,9 +22,6 @@ import org.hibernacle.thermal.BallTrace;
 final class Rules {
   /** Week's mean air above which hardy plants at rest may not stand under a roof, °C. */
   static final double REST_CEILING_C = 5;
-
-  /** Nights under the storage range within a week that a tropical plant is spared. */
-  static final int CHILLY_NIGHTS = 3;
 
   /** Freshly cut roots must not freeze for this long, days; common practice, no source. */
   static final int FRESH_ROOT_DAYS = 42;
@@ -122,28 +120,23 @@ final class Rules {
         deficitK);
   }
 
-  /** A plant that does not harden is spared the third night in a week below its storage range. */
+  /** A plant that does not harden is spared a harmful dose of chill. */
   private void chilling(Lived lived, int night, List<Lived.Broken> broken) {
-    if (species.group().hardens()) {
-      return;
-    }
     double[] airMinC = lived.trace().airMinC();
     double lowestC = species.minStoreC();
-    int chilly = 0;
-    for (int n = Math.max(0, night - 6); n <= night; n++) {
-      chilly += airMinC[n] < lowestC ? 1 : 0;
+    if (species.group().hardens() || airMinC[night] >= lowestC) {
+      return;
     }
-    if (chilly >= CHILLY_NIGHTS && airMinC[night] < lowestC) {
-      add(
-          broken,
-          lived,
-          Rule.CHILLING,
-          night,
-          lived.trace().airMinHour()[night],
-          airMinC[night],
-          lowestC,
-          Math.max(0.1, lowestC - airMinC[night]));
-    }
+    double dose = ChillingInjury.doseK(airMinC, night, lowestC);
+    add(
+        broken,
+        lived,
+        Rule.CHILLING,
+        night,
+        lived.trace().airMinHour()[night],
+        airMinC[night],
+        lowestC,
+        ChillingInjury.excessK(dose));
   }
 
   /** Fresh growth made under a roof is not brought out into frost. */

@@ -2,6 +2,7 @@ package org.hibernacle.report;
 
 import java.util.Optional;
 import org.hibernacle.model.Plant;
+import org.hibernacle.physiology.ChillingInjury;
 import org.hibernacle.planning.Rule;
 import org.hibernacle.planning.Violation;
 
@@ -43,7 +44,8 @@ final class Clause {
                 m.display().pastDay(v.day()),
                 m.measures().temperature(v.limitC()),
                 limitTold ? m.words().text("limit.plain") : m.limitWord(plant),
-                m.words().text(plant.frostProofPot() ? "frozen.roots" : "frozen.pot"));
+                m.words().text(plant.frostProofPot() ? "frozen.roots" : "frozen.pot"),
+                m.measures().difference(ChillingInjury.doseOfExcess(v.deficitK())));
     limitTold |= v.rule() == Rule.ROOT_BALL;
     before = Optional.of(v);
     if (marginTold || !v.rule().keepsMargin()) {

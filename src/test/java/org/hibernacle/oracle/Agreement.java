@@ -22,6 +22,9 @@ final class Agreement {
   static final double AIR_K = 0.2;
   static final double WEEK_K = 0.2;
 
+  /** Of a week's chill, spread over its nights. */
+  private static final double CHILL_K = 0.1;
+
   /** Share of ice in the edge; the ball's 0.5 K while it is on the way to freezing. */
   private static final double ICE_SHARE = 0.1;
 
@@ -32,7 +35,8 @@ final class Agreement {
     return switch (rule) {
       case ROOT_BALL -> BALL_K + LIMIT_K;
       case SHOOTS -> AIR_K + LIMIT_K;
-      case CHILLING, WOKEN_GROWTH -> AIR_K;
+      case CHILLING -> CHILL_K;
+      case WOKEN_GROWTH -> AIR_K;
       case TOO_WARM_AT_REST -> WEEK_K;
       case BALL_FROZEN -> ICE_SHARE;
       case WAKES_IN_THE_DARK, TOO_DARK -> 0;

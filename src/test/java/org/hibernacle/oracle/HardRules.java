@@ -76,14 +76,15 @@ final class HardRules {
     if (species.group().hardens()) {
       return;
     }
-    int cold = 0;
+    Night last = nights.get(index);
+    if (last.lowestAirC() >= species.minStoreC()) {
+      return;
+    }
+    double sum = 0;
     for (Night night : nights.subList(Math.max(0, index - 6), index + 1)) {
-      cold += night.lowestAirC() < species.minStoreC() ? 1 : 0;
+      sum += Math.max(0, species.minStoreC() - night.lowestAirC());
     }
-    if (cold >= 3) {
-      Night night = nights.get(index);
-      atLeast(Rule.CHILLING, night, night.lowestAirC(), species.minStoreC());
-    }
+    atMost(Rule.CHILLING, last, sum / 7, 2.0 / 7);
   }
 
   private void wokenGrowth(Night night, boolean wokenUnderRoof) {

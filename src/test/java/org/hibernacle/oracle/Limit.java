@@ -38,7 +38,7 @@ final class Limit {
     boolean disturbed =
         plant.lastRootWork().filter(d -> !d.isBefore(planned.start().minusMonths(6))).isPresent();
     if (disturbed) {
-      spanK *= 0.5;
+      spanK *= 0.25;
     }
     if (plant.vigour() == Plant.Vigour.WEAK) {
       spanK *= 0.75;

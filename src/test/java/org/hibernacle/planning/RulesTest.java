@@ -113,19 +113,27 @@ class RulesTest {
 
   /** Lowest storage temperature of the fig is 12 °C; its limits are out of the way. */
   @Test
-  void aTropicalPlantIsSparedTheThirdChillyNightInAWeek() {
+  void aTropicalPlantIsSparedTooMuchChillInAWeek() {
     plant = SomePlant.of("Ficus microcarpa").plant();
     Arrays.fill(airMinC, 12);
-    airMinC[NIGHT - 6] = 11.5;
+    airMinC[NIGHT - 6] = 11;
+    airMinC[NIGHT - 3] = 11;
+    assertEquals(List.of(), judge(), "two nights of a kelvin");
     airMinC[NIGHT - 3] = 11.5;
-    assertEquals(List.of(), judge());
     airMinC[NIGHT] = 11.5;
+    assertEquals(List.of(), judge(), "2 K in all are borne");
+    airMinC[NIGHT] = 11;
     assertEquals(Rule.CHILLING, only(NIGHT).rule());
-    assertEquals(0.5, only(NIGHT).deficitK(), 1e-12);
+    assertEquals(11, only(NIGHT).foundC());
+    assertEquals(12, only(NIGHT).limitC());
+    assertEquals(0.5 / 7, only(NIGHT).deficitK(), 1e-12);
     airMinC[NIGHT] = 12;
-    assertEquals(List.of(), judge(), "12 °C is not below 12 °C");
-    airMinC[NIGHT + 1] = 11.5;
+    airMinC[NIGHT + 1] = 11;
     assertEquals(List.of(), judge(), "the first of three is eight nights back");
+    airMinC[NIGHT - 6] = 12;
+    airMinC[NIGHT - 3] = 12;
+    airMinC[NIGHT + 1] = 9.9;
+    assertEquals(0.1 / 7, only(NIGHT + 1).deficitK(), 1e-12);
     plant = SomePlant.of("Acer palmatum").plant();
     Arrays.fill(airMinC, 1);
     assertEquals(List.of(), judge(), "plants that harden want the cold");
