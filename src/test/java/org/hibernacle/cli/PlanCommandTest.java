@@ -93,9 +93,9 @@ class PlanCommandTest {
   void onePlantIsExplainedAndNothingIsWritten() throws IOException {
     assertEquals(
         ExitCode.UNPROTECTED,
-        run("plan", TOO_LITTLE_ROOM, WEATHER, "-o", folder.resolve("new"), "--explain", "P31"));
+        run("plan", TOO_LITTLE_ROOM, WEATHER, "-o", folder.resolve("new"), "--explain", "T03"));
     assertEquals(List.of(), names(folder));
-    assertTrue(out.toString().startsWith("P31 "), out.toString());
+    assertTrue(out.toString().startsWith("T03 Old olive"), out.toString());
     assertTrue(out.toString().contains("What if"), out.toString());
     assertEquals(ExitCode.WRONG_USE, run("plan", TOO_LITTLE_ROOM, WEATHER, "--explain", "Q99"));
     assertTrue(err.toString().contains("No plant has the Id \"Q99\""), err.toString());

@@ -45,6 +45,11 @@ public record JudgedPlan(SeasonPlan plan, Oracle oracle) {
     return OF_CITIES.computeIfAbsent(city, c -> judged(CityGarden.plan(c), CityGarden.weather(c)));
   }
 
+  /** The plan of a city's garden under that weather. */
+  static JudgedPlan of(City city, TemperatureSeries weather) {
+    return planned(CityGarden.inventory(city), weather);
+  }
+
   /** The plan for those who have hardly anywhere to go, made once. */
   static JudgedPlan ofPoorGarden(City city) {
     return OF_POOR_GARDENS.computeIfAbsent(

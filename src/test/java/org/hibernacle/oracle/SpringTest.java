@@ -6,9 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiFunction;
 import org.hibernacle.model.Place;
 import org.hibernacle.model.Season;
+import org.hibernacle.planning.CityGarden;
+import org.hibernacle.planning.CityGarden.City;
 import org.hibernacle.planning.PlantPlan;
 import org.hibernacle.planning.Rule;
 import org.hibernacle.planning.Shuttle;
@@ -17,11 +20,20 @@ import org.junit.jupiter.api.Test;
 
 /** Nights back in spring, judged by the oracle: needed, enough, few, and worth it. */
 class SpringTest {
-  private static final JudgedPlan DEMO = JudgedPlan.ofTheDemo();
+  private static final Set<LocalDate> LATE_FROST =
+      Set.of(LocalDate.of(2014, 4, 28), LocalDate.of(2014, 4, 29));
+
+  /** New York, but for two nights of hard frost when small trees have come into leaf. */
+  private static final JudgedPlan GARDEN =
+      JudgedPlan.of(
+          City.NEW_YORK,
+          CityGarden.withMinima(
+              CityGarden.weather(City.NEW_YORK),
+              day -> LATE_FROST.contains(day.getKey()) ? -9 : day.getValue().minC()));
 
   private static List<PlantPlan> shuttled() {
     List<PlantPlan> plants =
-        DEMO.plan().plants().stream().filter(p -> p.shuttle().isPresent()).toList();
+        GARDEN.plan().plants().stream().filter(p -> p.shuttle().isPresent()).toList();
     assertTrue(plants.size() >= 2, "plants with nights back: " + plants.size());
     return plants;
   }
@@ -29,11 +41,11 @@ class SpringTest {
   @Test
   void withItsNightsBackThePlantIsSafe() {
     for (PlantPlan plant : shuttled()) {
-      for (Season winter : DEMO.winters()) {
-        List<Night> nights = DEMO.nights(plant, winter);
+      for (Season winter : GARDEN.winters()) {
+        List<Night> nights = GARDEN.nights(plant, winter);
         List<Finding> findings =
             Agreement.beyondRounding(
-                DEMO.broken(plant, winter, nights).stream()
+                GARDEN.broken(plant, winter, nights).stream()
                     .filter(f -> f.rule() != Rule.WOKEN_GROWTH)
                     .toList());
         assertEquals(List.of(), findings, plant.plant().id() + " in " + winter);
@@ -47,7 +59,7 @@ class SpringTest {
     for (PlantPlan plant : shuttled()) {
       Shuttle shuttle = plant.shuttle().orElseThrow();
       for (Shuttle.Night told : shuttle.nights()) {
-        List<Night> nights = DEMO.nights(plant, plant.stays(), told.winter());
+        List<Night> nights = GARDEN.nights(plant, plant.stays(), told.winter());
         Optional<Night> night = nights.stream().filter(n -> n.day().equals(told.day())).findFirst();
         assertEquals(plant.plant().home(), night.orElseThrow().place().name());
         double inHandK = night.get().lowestEdgeC() - night.get().rootLimitC();
@@ -78,14 +90,15 @@ class SpringTest {
               day.isBefore(home) || !day.isBefore(shuttle.waking().plusDays(7))
                   ? place
                   : shuttle.refuge();
-      List<Stay> stays = DEMO.stays(plant, laterHome);
+      List<Stay> stays = GARDEN.stays(plant, laterHome);
       boolean safe =
-          DEMO.winters().stream()
+          GARDEN.winters().stream()
               .allMatch(
                   w ->
-                      DEMO.oracle()
+                      GARDEN
+                          .oracle()
                           .brokenWithMore(
-                              Agreement.LIMIT_K, plant.plant(), w, DEMO.nights(plant, stays, w))
+                              Agreement.LIMIT_K, plant.plant(), w, GARDEN.nights(plant, stays, w))
                           .isEmpty());
       assertTrue(!safe, plant.plant().id() + " would be safe a week after waking");
     }

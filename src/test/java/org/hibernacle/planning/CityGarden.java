@@ -70,7 +70,7 @@ public final class CityGarden {
   }
 
   /** The series with other minima; a maximum below its new minimum is lifted to it. */
-  static TemperatureSeries withMinima(
+  public static TemperatureSeries withMinima(
       TemperatureSeries series, ToDoubleFunction<Map.Entry<LocalDate, DailyExtremes>> minC) {
     TreeMap<LocalDate, DailyExtremes> days = new TreeMap<>();
     for (var day : series.days().entrySet()) {
