@@ -20,9 +20,13 @@ import org.hibernacle.input.TemperatureCsv;
 import org.hibernacle.model.Inventory;
 import org.hibernacle.model.SheetTable;
 import org.hibernacle.model.TemperatureSeries;
+import org.hibernacle.planning.Explanation;
+import org.hibernacle.planning.PlantPlan;
+import org.hibernacle.planning.Question;
 import org.hibernacle.planning.SeasonPlan;
 import org.hibernacle.planning.SeasonPlanner;
 import org.hibernacle.report.EarlierLog;
+import org.hibernacle.report.PlantStory;
 import org.hibernacle.report.ReportAuthor;
 import org.hibernacle.report.RunFacts;
 import org.hibernacle.report.SeasonReport;
@@ -87,6 +91,14 @@ final class PlanCommand implements Callable<Integer> {
 
   @Mixin private PlaceTemperatureOptions loggers = new PlaceTemperatureOptions();
 
+  @Option(
+      names = "--explain",
+      paramLabel = "ID",
+      description =
+          "Prints one plant's whole season instead: places thought of, every winter on file, what"
+              + " other dates would do. Writes nothing.")
+  private Optional<String> explain = Optional.empty();
+
   @Option(names = "--dry-run", description = "Plans and prints the summary, writes nothing.")
   private boolean dryRun;
 
@@ -118,20 +130,13 @@ final class PlanCommand implements Callable<Integer> {
       err().println("It may hold a filled-in log, so it is not replaced. Move it away first.");
       return ExitCode.NOT_WRITTEN;
     }
-    Optional<SeasonPlan> plan =
-        SeasonPlanner.plan(
-            inventory.get(),
-            series.get(),
-            logged,
-            season.isPresent() ? OptionalInt.of(season.get()) : OptionalInt.empty());
+    Question question = new Question(inventory.get(), series.get(), logged, seasonYear());
+    if (explain.isPresent()) {
+      return explain(question, problems);
+    }
+    Optional<SeasonPlan> plan = SeasonPlanner.plan(question);
     if (plan.isEmpty()) {
-      problems.error(
-          "PL-400",
-          names(temperatureFiles),
-          "no usable winter",
-          "at least one winter whose cold months are on file without longer gaps");
-      ProblemPrinter.printForStop(problems, err());
-      return ExitCode.BAD_INPUT;
+      return noWinter(problems);
     }
     if (!quiet) {
       ProblemPrinter.printBriefly(
@@ -154,10 +159,42 @@ final class PlanCommand implements Callable<Integer> {
     return report(plan.get(), problems, folder, log);
   }
 
-  private int report(
-      SeasonPlan plan, Problems problems, OutputFolder folder, Optional<SheetTable> earlierLog)
+  private OptionalInt seasonYear() {
+    return season.isPresent() ? OptionalInt.of(season.get()) : OptionalInt.empty();
+  }
+
+  private int noWinter(Problems problems) {
+    problems.error(
+        "PL-400",
+        names(temperatureFiles),
+        "no usable winter",
+        "at least one winter whose cold months are on file without longer gaps");
+    ProblemPrinter.printForStop(problems, err());
+    return ExitCode.BAD_INPUT;
+  }
+
+  private int explain(Question question, Problems problems) throws IOException {
+    String id = explain.orElseThrow();
+    if (question.inventory().plants().stream().noneMatch(p -> p.id().equals(id))) {
+      err().println("No plant has the Id \"" + id + "\"; the Ids stand in the sheet Plants.");
+      return ExitCode.WRONG_USE;
+    }
+    Optional<Explanation> told = SeasonPlanner.explain(question, id);
+    if (told.isEmpty()) {
+      return noWinter(problems);
+    }
+    Words words = Words.of(question.inventory().settings().language());
+    RunFacts facts = facts(told.get().season(), problems, Optional.empty());
+    PrintWriter out = spec.commandLine().getOut();
+    PlantStory.write(told.get(), facts, words).forEach(out::println);
+    out.flush();
+    return told.get().plan().verdict() == PlantPlan.Verdict.UNPROTECTED
+        ? ExitCode.UNPROTECTED
+        : ExitCode.DONE;
+  }
+
+  private RunFacts facts(SeasonPlan plan, Problems problems, Optional<SheetTable> earlierLog)
       throws IOException {
-    Words words = Words.of(plan.inventory().settings().language());
     List<RunFacts.InputFile> inputs = new ArrayList<>();
     inputs.add(Digests.of(inventoryFile));
     for (Path file : temperatureFiles) {
@@ -166,15 +203,15 @@ final class PlanCommand implements Callable<Integer> {
     for (Path file : loggers.files()) {
       inputs.add(Digests.of(file));
     }
-    RunFacts facts =
-        new RunFacts(
-            Hibernacle.Version.text(),
-            inputs,
-            problems.sorted(),
-            options(plan),
-            List.of(),
-            earlierLog);
-    SeasonReport report = ReportAuthor.write(plan, facts, words);
+    return new RunFacts(
+        Hibernacle.Version.text(), inputs, problems.sorted(), options(plan), List.of(), earlierLog);
+  }
+
+  private int report(
+      SeasonPlan plan, Problems problems, OutputFolder folder, Optional<SheetTable> earlierLog)
+      throws IOException {
+    Words words = Words.of(plan.inventory().settings().language());
+    SeasonReport report = ReportAuthor.write(plan, facts(plan, problems, earlierLog), words);
     List<Path> written = List.of();
     if (!dryRun) {
       try {

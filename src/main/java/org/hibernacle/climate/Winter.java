@@ -123,6 +123,15 @@ public final class Winter {
     return colderK;
   }
 
+  /** Lowest air of a night at the station of the file, °C: what a forecast would have said. */
+  public double stationMinC(int night) {
+    double lowest = Double.POSITIVE_INFINITY;
+    for (int hour = 24 * night + 12; hour < 24 * night + 36; hour++) {
+      lowest = Math.min(lowest, airC[hour] + colderK[hour]);
+    }
+    return lowest;
+  }
+
   /** Day length, h, one value a day; not to be changed by callers. */
   public double[] dayLengthH() {
     return dayLengthH;

@@ -76,4 +76,25 @@ public record Place(
   public boolean roofed() {
     return kind.roofed();
   }
+
+  /** The same place with its heater out of order. */
+  public Place withoutHeat() {
+    return new Place(
+        name,
+        kind,
+        floorM2,
+        sun,
+        wind,
+        cover,
+        coverDepthCm,
+        light,
+        OptionalDouble.empty(),
+        highestHeldC,
+        warmerByK,
+        lagHours,
+        OptionalDouble.empty(),
+        clearHeightCm,
+        vents,
+        notes);
+  }
 }

@@ -14,7 +14,7 @@ final class Cost {
   private static final int SPRING_BITS = 8;
   private static final int ROOF_BITS = 9;
   private static final int AUTUMN_BITS = 8;
-  private static final int MOVE_BITS = 4;
+  private static final int MOVE_BITS = 5;
 
   static final long STORAGE_DEGREE_DAY = 1;
   static final long SPRING_NIGHT_AWAY = STORAGE_DEGREE_DAY << STORAGE_BITS;
@@ -27,10 +27,28 @@ final class Cost {
 
   private Cost() {}
 
+  /** Unpacks what a path costs where no rule is broken. */
+  static Explanation.Ease ease(long comfort) {
+    return new Explanation.Ease(
+        (int) (comfort / MOVE),
+        (int) (comfort % MOVE / AUTUMN_NIGHT_AWAY),
+        (int) (comfort % AUTUMN_NIGHT_AWAY / ROOF_NIGHT),
+        (int) (comfort % ROOF_NIGHT / SPRING_NIGHT_AWAY),
+        (int) (comfort % SPRING_NIGHT_AWAY));
+  }
+
   /** Ticks for a rule broken by that much. */
   static int ticks(Violation violation) {
-    int weight = violation.rule() == Rule.TOO_WARM_AT_REST ? 3 : 1;
-    return Math.min(
-        MOST_BROKEN_PER_NIGHT, weight * (int) Math.ceil(violation.deficitK() * 10 - 1e-6));
+    return ticks(violation.rule(), violation.deficitK());
+  }
+
+  /** Ticks for the limit itself; none where only the safety margin was missed. */
+  static int ticksOfLimit(Violation violation) {
+    return ticks(violation.rule(), violation.belowLimitK());
+  }
+
+  private static int ticks(Rule rule, double missedK) {
+    int weight = rule == Rule.TOO_WARM_AT_REST ? 3 : 1;
+    return Math.min(MOST_BROKEN_PER_NIGHT, weight * (int) Math.ceil(missedK * 10 - 1e-6));
   }
 }

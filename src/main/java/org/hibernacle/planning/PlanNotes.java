@@ -68,14 +68,15 @@ final class PlanNotes {
   }
 
   void winters(WintersOnFile winters) {
-    if (winters.count() == 1) {
+    if (Caution.widenedByK(winters.count()) > 0) {
       add(
           Severity.WARNING,
           "PL-403",
           "temperatures",
-          "one usable winter",
+          winters.count() == 1 ? "one usable winter" : winters.count() + " usable winters",
           "ten or more",
-          "the plan knows nothing of other winters; keep more in hand");
+          "the plan knows nothing of other winters, so it keeps more in hand than the safety"
+              + " margin; see the overview");
     }
     for (int w = 0; w < winters.count(); w++) {
       if (!PlaceBase.hasWholeYear(winters.winter(w))) {
@@ -90,25 +91,16 @@ final class PlanNotes {
     }
   }
 
-  void settings(Inventory inventory) {
+  void settings(Inventory inventory, Caution caution) {
     var settings = inventory.settings();
-    if (settings.acceptedRiskOfTen() > 0) {
+    if (settings.acceptedRiskOfTen() > 0 && caution.failuresAllowed() == 0) {
       add(
-          Severity.WARNING,
+          Severity.NOTE,
           "PL-405",
           "Settings, Accepted risk",
           settings.acceptedRiskOfTen() + " of 10 seasons",
-          "",
-          "this version plans for every winter on file and takes no risk");
-    }
-    if (settings.plantsPerMovingDay().isPresent() || settings.minutesPerMovingDay().isPresent()) {
-      add(
-          Severity.WARNING,
-          "PL-406",
-          "Settings",
-          "a limit on the work of one moving day",
-          "",
-          "this version does not spread moves over several days; see the moving days");
+          "more winters on file",
+          "that is less than one of the winters on file, so no risk is taken");
     }
   }
 
@@ -119,9 +111,9 @@ final class PlanNotes {
             Severity.WARNING,
             "PL-407",
             "place " + place.place().name(),
-            String.format(Locale.ROOT, "%.1f m2 asked for", place.peakM2()),
-            String.format(Locale.ROOT, "at most %.1f m2", place.place().floorM2().orElse(0)),
-            "this version does not share out room; find more of it or move plants elsewhere");
+            "more floor asked for by the plants at home there than it has",
+            "",
+            "nobody is sent away from home for want of room; see the place's page");
       }
     }
   }

@@ -19,6 +19,11 @@ import org.hibernacle.model.Season;
  * @param withoutMoves the worst that would happen if the plant stayed at home
  * @param ownLastSafeDays each winter's own last safe day at home in autumn, earliest first (as
  *     dates of the planned season); empty where home is safe in every winter
+ * @param displaced why it does not get the places and dates that would suit it best; empty if it
+ *     does
+ * @param shuttle nights on which it is carried back in spring
+ * @param nightTriggersC one a stay: forecast lowest at the station below which the plant must not
+ *     be left as it stands, °C
  * @param estimatedMassKg of the heaviest single pot, wet
  */
 public record PlantPlan(
@@ -30,6 +35,9 @@ public record PlantPlan(
     List<Violation> broken,
     Optional<Violation> withoutMoves,
     List<LocalDate> ownLastSafeDays,
+    Optional<Displaced> displaced,
+    Optional<Shuttle> shuttle,
+    List<Double> nightTriggersC,
     double estimatedMassKg) {
 
   /** In short. */
@@ -63,6 +71,10 @@ public record PlantPlan(
     moves = List.copyOf(moves);
     broken = List.copyOf(broken);
     ownLastSafeDays = List.copyOf(ownLastSafeDays);
+    nightTriggersC = List.copyOf(nightTriggersC);
+    if (nightTriggersC.size() != stays.size()) {
+      throw new IllegalArgumentException("one trigger a stay");
+    }
   }
 
   /** The first move of that kind. */

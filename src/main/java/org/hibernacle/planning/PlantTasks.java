@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.hibernacle.model.Place;
+import org.hibernacle.model.PlaceKind;
 import org.hibernacle.model.Plant;
 import org.hibernacle.physiology.Drying;
 
@@ -27,6 +28,7 @@ final class PlantTasks {
     thawOut(tasks);
     fleece(tasks);
     keepDry(tasks);
+    inAndOut(tasks);
     twoPeople(tasks);
     return tasks;
   }
@@ -67,7 +69,18 @@ final class PlantTasks {
         plant.species(),
         winters.places().get(lived.path()[night]),
         lived.trace().airMeanC()[night],
-        OptionalDouble.empty());
+        crownInSnow(lived, night));
+  }
+
+  /** Share of the crown that lies in snow; empty on benches, under roofs, and without a height. */
+  private OptionalDouble crownInSnow(Lived lived, int night) {
+    boolean ground = winters.places().get(lived.path()[night]).kind() == PlaceKind.GROUND;
+    if (!ground || plant.heightCm().isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    double potCm = plant.container().depthCm();
+    double crownCm = Math.max(1, plant.heightCm().getAsDouble() - potCm);
+    return OptionalDouble.of((winters.winter(lived.winter()).snowCm()[night] - potCm) / crownCm);
   }
 
   private void fleece(List<Task> tasks) {
@@ -90,6 +103,21 @@ final class PlantTasks {
     if (hit > 0) {
       tasks.add(task(Task.Kind.FLEECE_READY, earliest, latest, "", OptionalDouble.of(hit)));
     }
+  }
+
+  private void inAndOut(List<Task> tasks) {
+    found
+        .shuttle()
+        .ifPresent(
+            s ->
+                tasks.add(
+                    new Task(
+                        Task.Kind.IN_AND_OUT,
+                        s.from(),
+                        s.to(),
+                        s.refuge().name(),
+                        List.of(plant.id()),
+                        OptionalDouble.of(s.mostInAWinter()))));
   }
 
   private void keepDry(List<Task> tasks) {

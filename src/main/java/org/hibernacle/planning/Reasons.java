@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.hibernacle.model.Place;
 import org.hibernacle.model.Settings;
 
@@ -18,13 +19,18 @@ final class Reasons {
   private final WintersOnFile winters;
   private final Settings settings;
   private final Path path;
+  private final Set<Integer> excused;
+  private final boolean shuttled;
   private final int home;
 
-  Reasons(PlantPlanner planner, WintersOnFile winters, Settings settings, Path path) {
+  Reasons(
+      PlantPlanner planner, WintersOnFile winters, Settings settings, PlantPlanner.Found found) {
     this.planner = planner;
     this.winters = winters;
     this.settings = settings;
-    this.path = path;
+    this.path = found.path();
+    this.excused = found.excused();
+    this.shuttled = found.shuttle().isPresent();
     this.home = planner.home();
   }
 
@@ -39,9 +45,13 @@ final class Reasons {
       int from = path.placeByNight()[night - 1];
       int to = path.placeByNight()[night];
       Move.Kind kind = kind(from, to);
-      boolean back = kind == Move.Kind.RETURN || kind == Move.Kind.STEP_OUT;
+      boolean last = i + 1 == nights.size();
       Optional<Violation> because =
-          back ? whyNotEarlier(night, previous, to) : whyNotStay(night, next, from);
+          last && shuttled
+              ? Optional.empty()
+              : kind == Move.Kind.RETURN || kind == Move.Kind.STEP_OUT
+                  ? whyNotEarlier(night, previous, to)
+                  : whyNotStay(night, next, from);
       Place fromPlace = winters.places().get(from);
       Place toPlace = winters.places().get(to);
       moves.add(new Move(kind, winters.season().day(night), fromPlace, toPlace, because));
@@ -111,7 +121,8 @@ final class Reasons {
     for (Lived lived : lives) {
       for (Lived.Broken b : lived.violations()) {
         int night = winters.planNight(lived.winter(), b.night());
-        if (night >= from && night < to && b.place() == place) {
+        boolean counts = !excused.contains(lived.winter()) || Cost.ticksOfLimit(b.violation()) > 0;
+        if (counts && night >= from && night < to && b.place() == place) {
           found.add(new Dated(night, b.violation()));
         }
       }

@@ -19,6 +19,11 @@ public enum Rule {
   /** Freshly cut roots, and a pot that frost cracks, do not freeze. */
   BALL_FROZEN;
 
+  /** Whether a safety margin is kept above the rule's limit. */
+  public boolean keepsMargin() {
+    return this == ROOT_BALL || this == SHOOTS;
+  }
+
   /** With a root limit at or below this, a ball on its 0 °C plateau is safe, °C; own choice. */
   public static final double PLATEAU_SUFFICES_C = -0.5;
 }

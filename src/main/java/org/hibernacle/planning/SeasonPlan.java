@@ -13,6 +13,7 @@ import org.hibernacle.model.Season;
  *
  * @param season planned
  * @param inventory it is for
+ * @param caution kept in hand
  * @param winters used, oldest first; never empty
  * @param plants one entry a plant, in the order of the inventory
  * @param places one entry a place, in the order of the inventory
@@ -23,6 +24,7 @@ import org.hibernacle.model.Season;
 public record SeasonPlan(
     Season season,
     Inventory inventory,
+    Caution caution,
     List<WinterSummary> winters,
     List<PlantPlan> plants,
     List<PlaceForecast> places,

@@ -31,7 +31,21 @@ public final class SeasonPlanner {
   private static final Container REFERENCE_POT =
       new Container(Container.Shape.ROUND, 22, 22, 13, 5, Container.Material.CERAMIC);
 
-  private SeasonPlanner() {}
+  private final Question question;
+  private final Inventory inventory;
+  private final WinterSelection selection;
+  private final WintersOnFile winters;
+  private final Caution caution;
+  private final List<Together.Settled> settled;
+
+  private SeasonPlanner(Question question, WinterSelection selection, WintersOnFile winters) {
+    this.question = question;
+    this.inventory = question.inventory();
+    this.selection = selection;
+    this.winters = winters;
+    caution = Caution.of(inventory.settings(), winters.count());
+    settled = new Together(inventory, caution, winters).settle();
+  }
 
   /**
    * Plans.
@@ -45,65 +59,84 @@ public final class SeasonPlanner {
    */
   public static Optional<SeasonPlan> plan(
       Inventory inventory, TemperatureSeries file, OptionalInt seasonYear) {
-    return plan(inventory, file, Map.of(), seasonYear);
+    return plan(new Question(inventory, file, Map.of(), seasonYear));
   }
 
   /**
-   * Plans with loggers.
+   * Plans.
    *
-   * @param loggers readings in places, by name of the place; they replace the model where they are
+   * @return empty if the file holds no usable winter
    */
-  public static Optional<SeasonPlan> plan(
-      Inventory inventory,
-      TemperatureSeries file,
-      Map<String, TemperatureSeries> loggers,
-      OptionalInt seasonYear) {
+  public static Optional<SeasonPlan> plan(Question question) {
+    return of(question).map(SeasonPlanner::plan);
+  }
+
+  /**
+   * Plans, and explains one plant.
+   *
+   * @param id of the plant; in the inventory, else {@link IllegalArgumentException}
+   * @return empty if the file holds no usable winter
+   */
+  public static Optional<Explanation> explain(Question question, String id) {
+    return of(question).map(planner -> planner.explain(id));
+  }
+
+  private static Optional<SeasonPlanner> of(Question question) {
+    Inventory inventory = question.inventory();
     Settings settings = inventory.settings();
-    WinterSelection selection = WinterSelection.of(file, settings.southern());
+    WinterSelection selection = WinterSelection.of(question.file(), settings.southern());
     if (selection.winters().isEmpty()) {
       return Optional.empty();
     }
     List<Season> seasons = selection.winters().stream().map(UsableWinter::season).toList();
     Season planned =
-        seasonYear.isPresent()
-            ? new Season(seasonYear.getAsInt(), settings.southern())
+        question.seasonYear().isPresent()
+            ? new Season(question.seasonYear().getAsInt(), settings.southern())
             : seasons.get(seasons.size() - 1).next();
     HourlyAir air = new HourlyAir(selection.series(), settings.latitudeDeg());
     List<Winter> winters =
         seasons.parallelStream().map(s -> Winter.of(s, air, settings.siteColderByK())).toList();
     Map<String, HourlyAir> logged = new HashMap<>();
-    loggers.forEach((place, s) -> logged.put(place, new HourlyAir(s, settings.latitudeDeg())));
+    question
+        .loggers()
+        .forEach((place, s) -> logged.put(place, new HourlyAir(s, settings.latitudeDeg())));
     WintersOnFile onFile =
         new WintersOnFile(planned, winters, inventory.places(), settings.latitudeDeg(), logged);
-    return Optional.of(plan(inventory, selection, onFile, loggers));
+    return Optional.of(new SeasonPlanner(question, selection, onFile));
   }
 
-  private static SeasonPlan plan(
-      Inventory inventory,
-      WinterSelection selection,
-      WintersOnFile winters,
-      Map<String, TemperatureSeries> loggers) {
-    List<Planned> planned =
-        inventory.plants().parallelStream()
-            .map(plant -> planOne(plant, inventory.settings(), winters))
-            .toList();
+  private Explanation explain(String id) {
+    SeasonPlan season = plan();
+    for (int i = 0; i < settled.size(); i++) {
+      if (season.plants().get(i).plant().id().equals(id)) {
+        return new Explainer(settled.get(i), winters).explain(season, season.plants().get(i));
+      }
+    }
+    throw new IllegalArgumentException("no plant " + id);
+  }
+
+  private SeasonPlan plan() {
+    List<Planned> planned = settled.parallelStream().map(this::planned).toList();
     List<PlantPlan> plans = planned.stream().map(Planned::plan).toList();
     PlaceForecasts forecasts = new PlaceForecasts(winters, plans);
     List<PlaceForecast> places = forecasts.forecasts();
     List<Task> tasks =
-        Stream.concat(
+        Stream.of(
                 planned.stream().flatMap(p -> p.tasks().stream()),
-                new PlaceTasks(inventory, winters, plans).tasks().stream())
+                new PlaceTasks(inventory, winters, plans).tasks().stream(),
+                new PowerFailures(winters, settled).tasks().stream())
+            .flatMap(s -> s)
             .toList();
     PlanNotes notes = new PlanNotes();
     notes.selection(selection);
     notes.winters(winters);
-    notes.settings(inventory);
+    notes.settings(inventory, caution);
     notes.room(places);
-    notes.loggers(loggers, places, winters.count());
+    notes.loggers(question.loggers(), places, winters.count());
     return new SeasonPlan(
         winters.season(),
         inventory,
+        caution,
         summaries(inventory.settings(), selection),
         plans,
         places,
@@ -122,13 +155,13 @@ public final class SeasonPlanner {
 
   private record Planned(PlantPlan plan, List<Task> tasks) {}
 
-  private static Planned planOne(Plant plant, Settings settings, WintersOnFile winters) {
-    PlantPlanner planner = new PlantPlanner(plant, settings, winters);
-    PlantPlanner.Found found = planner.find();
-    List<Move> moves = new Reasons(planner, winters, settings, found.path()).moves();
+  private Planned planned(Together.Settled one) {
+    Plant plant = one.planner().plant();
+    PlantPlanner.Found found = one.found();
+    List<Move> moves = new Reasons(one.planner(), winters, inventory.settings(), found).moves();
     List<Violation> broken = PlantPlanner.summary(found.lived());
     PlantPlan.Verdict verdict =
-        !broken.isEmpty()
+        found.cost().brokenTicks() > 0
             ? PlantPlan.Verdict.UNPROTECTED
             : moves.isEmpty() ? PlantPlan.Verdict.STAYS_HOME : PlantPlan.Verdict.MOVES;
     PlantPlan plan =
@@ -137,40 +170,19 @@ public final class SeasonPlanner {
             found.path().stays(winters.season(), winters.places()),
             moves,
             verdict,
-            tightest(winters, found.lived()),
+            Margins.tightest(winters, found.lived()),
             broken,
             PlantPlanner.worst(found.atHome()),
-            lastSafeDays(winters, found.atHome()),
+            lastSafeDays(found.atHome()),
+            one.displaced(),
+            found.shuttle(),
+            new NightTriggers(winters).of(found),
             Mass.wetKg(plant.container()));
     return new Planned(plan, new PlantTasks(plant, winters, found, moves).tasks());
   }
 
-  private static PlantPlan.Tightest tightest(WintersOnFile winters, List<Lived> lives) {
-    Lived closest = lives.get(0);
-    int night = 0;
-    double least = Double.POSITIVE_INFINITY;
-    for (Lived lived : lives) {
-      Winter winter = winters.winter(lived.winter());
-      for (int n = Rules.firstJudged(winter); n < Rules.endJudged(winter); n++) {
-        double marginK = lived.trace().ballMinC()[n] - lived.state().rootLimitC()[n];
-        if (marginK < least) {
-          least = marginK;
-          closest = lived;
-          night = n;
-        }
-      }
-    }
-    Winter winter = winters.winter(closest.winter());
-    return new PlantPlan.Tightest(
-        winter.season(),
-        winter.first().plusDays(closest.trace().ballMinHour()[night] / 24),
-        winters.places().get(closest.path()[night]).name(),
-        closest.trace().ballMinC()[night],
-        closest.state().rootLimitC()[night]);
-  }
-
   /** Each winter's last day on which leaving home was early enough, as days of the season. */
-  private static List<LocalDate> lastSafeDays(WintersOnFile winters, List<Lived> atHome) {
+  private List<LocalDate> lastSafeDays(List<Lived> atHome) {
     Season season = winters.season();
     List<LocalDate> days = new ArrayList<>();
     for (Lived lived : atHome) {

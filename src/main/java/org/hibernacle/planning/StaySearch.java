@@ -1,11 +1,13 @@
 package org.hibernacle.planning;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * Finds the cheapest path through the places, from home back to home: which place on each night,
- * with moves only on moving days, at least {@value Stay#LEAST_NIGHTS} nights in a place before the
- * next move, and at most {@value #MOST_MOVES} moves.
+ * with moves only on moving days, a least number of nights in a place before the next move, at most
+ * {@value #MOST_MOVES} moves, and never in a place that is closed to it.
  *
  * <p>Exact dynamic programming over (night, place, moves made). A place is entered by {@code
  * arrived}; after the least stay it becomes {@code free}, from which the next move may start.
@@ -18,8 +20,10 @@ final class StaySearch {
   private final int nights;
   private final int places;
   private final int home;
+  private final int leastNights;
   private final boolean[] admissible;
   private final long[][] before;
+  private final int[][] closedBefore;
   private final MoveRule mayMove;
   private final long[][][] free;
   private final long[][][] arrived;
@@ -30,18 +34,32 @@ final class StaySearch {
     boolean allows(int night, int from, int to);
   }
 
+  /** Whether a place has room on a night. Home always has. */
+  interface OpenRule {
+    boolean open(int place, int night);
+  }
+
   /**
-   * A search.
+   * Searches.
    *
    * @param costByPlaceAndNight of standing in each place on each night
    * @param admissible places that may be used at all; home always is
    * @param home index of the home place
-   * @param mayMove moving days and the keeper's wishes
+   * @param leastNights in a place before the next move
+   * @param mayMove moving days, hands and the keeper's wishes
+   * @param room where and when there is any
    */
-  StaySearch(long[][] costByPlaceAndNight, boolean[] admissible, int home, MoveRule mayMove) {
+  StaySearch(
+      long[][] costByPlaceAndNight,
+      boolean[] admissible,
+      int home,
+      int leastNights,
+      MoveRule mayMove,
+      OpenRule room) {
     places = costByPlaceAndNight.length;
     nights = costByPlaceAndNight[0].length;
     this.home = home;
+    this.leastNights = leastNights;
     this.admissible = admissible.clone();
     this.admissible[home] = true;
     this.mayMove = mayMove;
@@ -49,15 +67,22 @@ final class StaySearch {
     arrived = new long[nights + 1][places][MOST_MOVES + 1];
     cameFrom = new int[nights + 1][places][MOST_MOVES + 1];
     before = new long[places][nights + 1];
+    closedBefore = new int[places][nights + 1];
     for (int p = 0; p < places; p++) {
       for (int n = 0; n < nights; n++) {
         before[p][n + 1] = before[p][n] + costByPlaceAndNight[p][n];
+        boolean closed = p != home && !room.open(p, n);
+        closedBefore[p][n + 1] = closedBefore[p][n] + (closed ? 1 : 0);
       }
     }
+    search();
   }
 
-  /** The cheapest path, as the place of each night. */
-  int[] cheapest() {
+  private boolean open(int place, int from, int to) {
+    return closedBefore[place][to] == closedBefore[place][from];
+  }
+
+  private void search() {
     for (int n = 0; n <= nights; n++) {
       for (int p = 0; p < places; p++) {
         Arrays.fill(free[n][p], NONE);
@@ -73,16 +98,15 @@ final class StaySearch {
       }
       arrive(n);
     }
-    return trace();
   }
 
   private long cheapestFree(int n, int p, int moves) {
     long best = n == 0 ? free[0][p][moves] : NONE;
-    if (n > 0 && free[n - 1][p][moves] != NONE) {
+    if (n > 0 && free[n - 1][p][moves] != NONE && open(p, n - 1, n)) {
       best = free[n - 1][p][moves] + before[p][n] - before[p][n - 1];
     }
-    int entered = n - Stay.LEAST_NIGHTS;
-    if (entered >= 0 && arrived[entered][p][moves] != NONE) {
+    int entered = n - leastNights;
+    if (entered >= 0 && arrived[entered][p][moves] != NONE && open(p, entered, n)) {
       best = Math.min(best, arrived[entered][p][moves] + before[p][n] - before[p][entered]);
     }
     return best;
@@ -109,7 +133,69 @@ final class StaySearch {
     }
   }
 
-  private int[] trace() {
+  /**
+   * Every path that costs no more than a budget, in no particular order.
+   *
+   * @param budget in units of {@link Cost}
+   * @param most paths wanted; with more than these the list is cut
+   */
+  List<int[]> within(long budget, int most) {
+    List<int[]> found = new ArrayList<>();
+    int[] path = new int[nights];
+    for (int m = 0; m <= MOST_MOVES; m++) {
+      for (int n = nights; n > Math.max(0, nights - leastNights); n--) {
+        boolean late = n < nights && arrived[n][home][m] != NONE;
+        if (late) {
+          Arrays.fill(path, n, nights, home);
+          long tail = before[home][nights] - before[home][n];
+          backFromArrival(n, home, m, tail, path, new Wanted(budget, most, found));
+        }
+      }
+      if (free[nights][home][m] != NONE) {
+        backFromStay(nights, home, m, 0, path, new Wanted(budget, most, found));
+      }
+    }
+    return found;
+  }
+
+  private record Wanted(long budget, int most, List<int[]> found) {
+    boolean affords(long best, long tail) {
+      return best != NONE && best + tail <= budget && found.size() <= most;
+    }
+  }
+
+  /** Goes back over every stay that may end at night {@code n} in a place. */
+  private void backFromStay(int n, int place, int moves, long tail, int[] path, Wanted wanted) {
+    if (moves == 0) {
+      long all = tail + before[place][n];
+      if (place == home && wanted.affords(0, all)) {
+        Arrays.fill(path, 0, n, home);
+        wanted.found.add(path.clone());
+      }
+      return;
+    }
+    for (int e = n - leastNights; e > 0 && open(place, e, n); e--) {
+      if (arrived[e][place][moves] != NONE) {
+        Arrays.fill(path, e, n, place);
+        backFromArrival(e, place, moves, tail + before[place][n] - before[place][e], path, wanted);
+      }
+    }
+  }
+
+  /** Goes back over every place that a plant may have come from. */
+  private void backFromArrival(int n, int to, int moves, long tail, int[] path, Wanted wanted) {
+    for (int from = 0; from < places && moves > 0; from++) {
+      if (from == to || !admissible[from] || !mayMove.allows(n, from, to)) {
+        continue;
+      }
+      if (wanted.affords(free[n][from][moves - 1], tail + Cost.MOVE)) {
+        backFromStay(n, from, moves - 1, tail + Cost.MOVE, path, wanted);
+      }
+    }
+  }
+
+  /** The cheapest path, as the place of each night. */
+  int[] cheapest() {
     long best = NONE;
     int moves = 0;
     int entered = -1;
@@ -119,7 +205,7 @@ final class StaySearch {
         moves = m;
         entered = -1;
       }
-      for (int n = Math.max(0, nights - Stay.LEAST_NIGHTS + 1); n < nights; n++) {
+      for (int n = Math.max(0, nights - leastNights + 1); n < nights; n++) {
         if (arrived[n][home][m] == NONE) {
           continue;
         }
@@ -152,9 +238,10 @@ final class StaySearch {
   /** Night on which the place was entered, or -1 if it was the first. */
   private int entry(int night, int place, int moves) {
     for (int n = night; n > 0; n--) {
-      int entered = n - Stay.LEAST_NIGHTS;
+      int entered = n - leastNights;
       if (entered >= 0
           && arrived[entered][place][moves] != NONE
+          && open(place, entered, n)
           && free[n][place][moves]
               == arrived[entered][place][moves] + before[place][n] - before[place][entered]) {
         return entered;

@@ -44,6 +44,10 @@ public record Task(
     KEEP_DRY,
     /** Buds have broken: have fleece ready for frost; amount in winters out of those on file. */
     FLEECE_READY,
+    /** Plants that are lost if the heat fails in the coldest night; amount in °C after a night. */
+    POWER_FAILURE,
+    /** Small pots go back for frosty nights in spring; amount in nights of the worst winter. */
+    IN_AND_OUT,
     /** Two people or a trolley, one task a day; amount in kg of the heaviest pot. */
     TWO_PERSON_LIFT
   }

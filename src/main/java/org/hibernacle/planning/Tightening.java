@@ -15,10 +15,12 @@ final class Tightening {
   private static final int MOST_DAYS_SHIFTED = 8;
 
   private final PlantPlanner planner;
+  private final Openings openings;
   private final List<Place> places;
 
-  Tightening(PlantPlanner planner, List<Place> places) {
+  Tightening(PlantPlanner planner, Openings openings, List<Place> places) {
     this.planner = planner;
+    this.openings = openings;
     this.places = places;
   }
 
@@ -32,7 +34,7 @@ final class Tightening {
       Optional<Path> closer = shifted(path, i, step);
       while (closer.isPresent()) {
         List<Lived> trial = planner.live(closer.get());
-        if (brokenTicks(trial) > brokenTicks(lived)) {
+        if (ticks(trial, found) > ticks(lived, found)) {
           break;
         }
         path = closer.get();
@@ -40,7 +42,7 @@ final class Tightening {
         closer = shifted(path, i, step);
       }
     }
-    return new PlantPlanner.Found(path, lived, found.atHome());
+    return planner.found(path, lived, found.excused());
   }
 
   /**
@@ -52,18 +54,18 @@ final class Tightening {
     Path path = found.path();
     List<Lived> lived = found.lived();
     boolean better = true;
-    while (better && brokenTicks(lived) > 0) {
+    while (better && ticks(lived, found) > 0) {
       better = false;
       for (Path other : shiftsOf(path)) {
         List<Lived> trial = planner.live(other);
-        if (brokenTicks(trial) < brokenTicks(lived)) {
+        if (ticks(trial, found) < ticks(lived, found)) {
           path = other;
           lived = trial;
           better = true;
         }
       }
     }
-    return new PlantPlanner.Found(path, lived, found.atHome());
+    return planner.found(path, lived, found.excused());
   }
 
   private List<Path> shiftsOf(Path path) {
@@ -101,17 +103,17 @@ final class Tightening {
     int from = path.placeByNight()[night - 1];
     int to = path.placeByNight()[night];
     for (int n = night + step; n >= earliest && n <= latest; n += step) {
-      if (planner.mayMove(n, from, to)) {
+      if (!openings.open(step < 0 ? to : from, step < 0 ? n : n - 1)) {
+        return Optional.empty();
+      }
+      if (planner.mayMove(n, from, to) && openings.handsFree(n)) {
         return Optional.of(step < 0 ? path.with(n, night, to) : path.with(night, n, from));
       }
     }
     return Optional.empty();
   }
 
-  private static long brokenTicks(List<Lived> lives) {
-    return lives.stream()
-        .flatMap(lived -> lived.violations().stream())
-        .mapToLong(b -> Cost.ticks(b.violation()))
-        .sum();
+  private static long ticks(List<Lived> lives, PlantPlanner.Found found) {
+    return KnownBreaks.ticks(lives, found.excused());
   }
 }

@@ -29,10 +29,14 @@ final class Trial {
   List<Lived> live(int[] placeByPlanNight) {
     List<Lived> all = new ArrayList<>();
     for (int w = 0; w < winters.count(); w++) {
-      int[] path = winters.inWinter(w, placeByPlanNight);
-      all.add(judge(w, path, winters.simulator(w).simulate(pot, path)));
+      all.add(live(w, winters.inWinter(w, placeByPlanNight)));
     }
     return all;
+  }
+
+  /** The same in one winter, along a path by nights of that winter. */
+  Lived live(int w, int[] path) {
+    return judge(w, path, winters.simulator(w).simulate(pot, path));
   }
 
   /** The plant left standing at home all winter. */

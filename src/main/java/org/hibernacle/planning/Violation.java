@@ -21,4 +21,10 @@ public record Violation(
     String place,
     double foundC,
     double limitC,
-    double deficitK) {}
+    double deficitK) {
+
+  /** By how much the limit itself was missed, K; zero where only the safety margin was. */
+  public double belowLimitK() {
+    return rule.keepsMargin() ? Math.max(0, limitC - foundC) : deficitK;
+  }
+}

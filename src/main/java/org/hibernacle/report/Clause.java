@@ -1,7 +1,6 @@
 package org.hibernacle.report;
 
 import java.util.Optional;
-import java.util.Set;
 import org.hibernacle.model.Plant;
 import org.hibernacle.physiology.ChillingInjury;
 import org.hibernacle.planning.Rule;
@@ -12,9 +11,6 @@ import org.hibernacle.planning.Violation;
  * again.
  */
 final class Clause {
-  /** Rules that keep the safety margin. */
-  static final Set<Rule> WITH_MARGIN = Set.of(Rule.ROOT_BALL, Rule.SHOOTS);
-
   /** Of the last digit printed; sums of rounded numbers are not exact. */
   private static final double HALF_A_DIGIT = 0.05;
 
@@ -34,7 +30,7 @@ final class Clause {
     this.m = material;
     this.plant = plant;
     this.marginTold = !kept;
-    this.marginK = m.plan().inventory().settings().safetyMarginK();
+    this.marginK = m.plan().caution().marginK();
   }
 
   /** What would have happened, without full stop. */
@@ -52,7 +48,7 @@ final class Clause {
                 m.measures().difference(ChillingInjury.doseOfExcess(v.deficitK())));
     limitTold |= v.rule() == Rule.ROOT_BALL;
     before = Optional.of(v);
-    if (marginTold || !WITH_MARGIN.contains(v.rule())) {
+    if (marginTold || !v.rule().keepsMargin()) {
       return clause;
     }
     marginTold = true;
@@ -88,7 +84,7 @@ final class Clause {
   /** What the rule asks for, from the digits that are printed. */
   private double bound(Violation v) {
     double limit = m.measures().shown(v.limitC());
-    if (!WITH_MARGIN.contains(v.rule())) {
+    if (!v.rule().keepsMargin()) {
       return limit;
     }
     double kept = limit + m.measures().shownDifference(marginK);

@@ -137,7 +137,8 @@ public final class Measures {
     return metric ? celsius : celsius * 9 / 5 + 32;
   }
 
-  private double degreesApart(double kelvin) {
+  /** A difference in the keeper's unit. */
+  double degreesApart(double kelvin) {
     return metric ? kelvin : kelvin * 9 / 5;
   }
 

@@ -76,7 +76,7 @@ final class NotesTable {
     note(
         StyleRole.PLAIN,
         "assumption",
-        m.words().text("assumption.margin", m.measures().difference(settings.safetyMarginK())));
+        m.words().text("assumption.margin", m.measures().difference(m.plan().caution().marginK())));
     note(
         StyleRole.PLAIN,
         "assumption",

@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import org.hibernacle.climate.WinterSummary;
 import org.hibernacle.model.Season;
 import org.hibernacle.model.Settings;
+import org.hibernacle.planning.Displaced;
 import org.hibernacle.planning.PlaceForecast;
 import org.hibernacle.planning.PlantPlan;
 import org.hibernacle.planning.PlantPlan.Verdict;
@@ -104,7 +105,23 @@ final class Overview {
     fact("heavy-days", StyleRole.PLAIN, "heavy-days", heavyDays, onePerson);
   }
 
+  /** Pots that do not get what would suit them best. */
+  private void gaveWay() {
+    int room = pots(displaced(Displaced.Kind.ROOM));
+    int hands = pots(displaced(Displaced.Kind.HANDS));
+    if (room + hands > 0) {
+      fact("gave-way", StyleRole.CAUTION, "gave-way", room, hands);
+    }
+  }
+
+  private List<PlantPlan> displaced(Displaced.Kind kind) {
+    return plan.plants().stream()
+        .filter(p -> p.displaced().filter(d -> d.kind() == kind).isPresent())
+        .toList();
+  }
+
   private void dangers() {
+    gaveWay();
     worstWinter();
     List<String> overfull =
         plan.places().stream().filter(PlaceForecast::overfull).map(this::overfull).toList();
@@ -195,7 +212,7 @@ final class Overview {
         "caution",
         StyleRole.PLAIN,
         "caution",
-        m.measures().difference(settings.safetyMarginK()),
+        m.measures().difference(plan.caution().marginK()),
         accepted,
         m.measures().temperature(0));
     fact("moving-days", StyleRole.PLAIN, "plain", weekdays(settings));

@@ -28,7 +28,7 @@ final class PlantTable {
                 m.words()
                     .text(
                         "intro.season-plan",
-                        m.measures().difference(m.plan().inventory().settings().safetyMarginK()),
+                        m.measures().difference(m.plan().caution().marginK()),
                         m.measures().temperature(0),
                         m.measures().temperature(Rule.PLATEAU_SUFFICES_C)))
             .column("id", 8)
@@ -46,6 +46,8 @@ final class PlantTable {
             .workbookColumn("pot", 8, m.measures().litres())
             .workbookColumn("margin", 10, m.measures().degreesApart())
             .workbookColumn("margin-day", 14)
+            .workbookColumn("trigger-home", 12, m.measures().degrees())
+            .workbookColumn("trigger-winter", 12, m.measures().degrees())
             .workbookColumn("held", 17)
             .workbookColumn("poison", 20)
             .workbookColumn("earliest", 13)
@@ -74,6 +76,8 @@ final class PlantTable {
     cells.add(m.measures().volumeCell(plant.container().volumeL()));
     cells.add(m.measures().differenceCell(p.tightest().marginK()));
     cells.add(new Cell.Day(p.tightest().day(), true));
+    cells.add(m.measures().temperatureCell(p.nightTriggersC().get(0)));
+    cells.add(winterTrigger(p));
     cells.add(new Cell.Text(m.held(p)));
     cells.add(m.poison(plant.species()));
     List<LocalDate> own = p.ownLastSafeDays();
@@ -81,6 +85,12 @@ final class PlantTable {
     cells.add(ownDay(own, (own.size() - 1) / 2));
     cells.add(ownDay(own, own.size() - 1));
     return cells;
+  }
+
+  /** Blank where the plant spends the winter at home: then the first trigger is for all of it. */
+  private Cell winterTrigger(PlantPlan p) {
+    int stay = p.stays().indexOf(m.winterStay(p));
+    return stay == 0 ? new Cell.Gap() : m.measures().temperatureCell(p.nightTriggersC().get(stay));
   }
 
   /** For paper, what the workbook has columns for. */
@@ -93,8 +103,19 @@ final class PlantTable {
             p.plant().home(),
             m.measures().difference(p.tightest().marginK()),
             m.display().pastDay(p.tightest().day()),
+            triggers(p),
             m.held(p),
             m.display().text(m.poison(p.plant().species())));
+  }
+
+  /** Below which forecast to act, as a phrase. */
+  private String triggers(PlantPlan p) {
+    String home = m.measures().temperature(p.nightTriggersC().get(0));
+    int stay = p.stays().indexOf(m.winterStay(p));
+    return stay == 0
+        ? m.words().text("plant.trigger", home)
+        : m.words()
+            .text("plant.triggers", home, m.measures().temperature(p.nightTriggersC().get(stay)));
   }
 
   private static Cell ownDay(List<LocalDate> days, int index) {

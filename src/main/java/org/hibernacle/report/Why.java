@@ -14,6 +14,7 @@ import org.hibernacle.planning.PlantPlan;
 import org.hibernacle.planning.PlantPlan.Tightest;
 import org.hibernacle.planning.PlantPlan.Verdict;
 import org.hibernacle.planning.Rule;
+import org.hibernacle.planning.Shuttle;
 import org.hibernacle.planning.Stay;
 import org.hibernacle.planning.Violation;
 
@@ -72,7 +73,21 @@ final class Why {
       p.withoutMoves().ifPresent(v -> say("why.at-home", clause.of(v)));
     }
     dates();
+    displaced();
     accepted();
+  }
+
+  /** What others took first. */
+  private void displaced() {
+    p.displaced()
+        .ifPresent(
+            d ->
+                sentences.add(
+                    m.words()
+                        .text(
+                            "why.displaced." + d.kind(),
+                            d.place().name(),
+                            m.display().day(d.day()))));
   }
 
   /** One sentence a date. */
@@ -84,11 +99,25 @@ final class Why {
       Optional<Violation> because = move.because();
       if (because.isPresent()) {
         say("why." + when(move, because.get()), kind, date, clause.of(because.get()));
+      } else if (move.kind() == Move.Kind.RETURN && p.shuttle().isPresent()) {
+        shuttle(p.shuttle().get(), date);
       } else if (isBack(move)) {
         withoutReason(move, before, kind, date);
       }
       before = move.date();
     }
+  }
+
+  private void shuttle(Shuttle s, String date) {
+    say(
+        "why.shuttle",
+        date,
+        m.display().day(s.waking()),
+        s.refuge().name(),
+        m.measures().temperature(s.triggerC()),
+        m.display().day(s.to()),
+        s.mostInAWinter(),
+        m.inWinters(s.winters()));
   }
 
   private static boolean isBack(Move move) {
@@ -142,15 +171,16 @@ final class Why {
     if (WITHOUT_DEGREES.contains(worst.rule())) {
       say("why.winters", m.wintersBroken(p), winters);
     } else {
-      String key = Clause.WITH_MARGIN.contains(worst.rule()) ? "why.deficit.margin" : "why.deficit";
+      String key = worst.rule().keepsMargin() ? "why.deficit.margin" : "why.deficit";
       String deficit = m.measures().difference(worst.deficitK());
-      double marginK = m.plan().inventory().settings().safetyMarginK();
+      double marginK = m.plan().caution().marginK();
       say(key, deficit, m.wintersBroken(p), winters, m.measures().difference(marginK));
     }
     boolean onGround = m.winterStay(p).place().kind() == PlaceKind.GROUND;
     if (onGround && worst.rule() == Rule.ROOT_BALL) {
       say("why.ground", m.winterStay(p).place().name());
     }
+    displaced();
     sentences.add(m.words().of("advice", worst.rule()));
     dates();
   }

@@ -69,6 +69,18 @@ final class PlaceAir {
     return insideC;
   }
 
+  /** Air of a roofed place hour by hour once its heat has failed, °C. */
+  static double[] withoutHeat(Place place, Winter winter, int fromHour, int hours, double heldC) {
+    Place cold = place.withoutHeat();
+    double[] insideC = new double[hours];
+    double state = heldC;
+    for (int i = 0; i < hours; i++) {
+      state = next(cold, state, winter.airC()[fromHour + i], 0);
+      insideC[i] = state;
+    }
+    return insideC;
+  }
+
   /** Air under a roof an hour later, °C. */
   private static double next(Place place, double insideC, double outsideC, double sunK) {
     boolean opened =

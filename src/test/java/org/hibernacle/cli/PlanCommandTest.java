@@ -90,6 +90,18 @@ class PlanCommandTest {
   }
 
   @Test
+  void onePlantIsExplainedAndNothingIsWritten() throws IOException {
+    assertEquals(
+        ExitCode.UNPROTECTED,
+        run("plan", TOO_LITTLE_ROOM, WEATHER, "-o", folder.resolve("new"), "--explain", "T03"));
+    assertEquals(List.of(), names(folder));
+    assertTrue(out.toString().startsWith("T03 Old olive"), out.toString());
+    assertTrue(out.toString().contains("What if"), out.toString());
+    assertEquals(ExitCode.WRONG_USE, run("plan", TOO_LITTLE_ROOM, WEATHER, "--explain", "Q99"));
+    assertTrue(err.toString().contains("No plant has the Id \"Q99\""), err.toString());
+  }
+
+  @Test
   void badInputIsToldAtOnceAndNothingIsWritten() throws IOException {
     Path broken = folder.resolve("broken.csv");
     Files.writeString(broken, "date,tmin_c,tmax_c\n2020-01-01,5,1\n2020-01-02,cold,3\n");

@@ -6,9 +6,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiFunction;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.hibernacle.input.InventoryWorkbook;
 import org.hibernacle.input.Problems;
@@ -18,12 +20,14 @@ import org.hibernacle.model.Inventory;
 import org.hibernacle.model.Place;
 import org.hibernacle.model.Plant;
 import org.hibernacle.model.Season;
+import org.hibernacle.model.Settings;
 import org.hibernacle.model.TemperatureSeries;
 import org.hibernacle.planning.CityGarden;
 import org.hibernacle.planning.CityGarden.City;
 import org.hibernacle.planning.PlantPlan;
 import org.hibernacle.planning.SeasonPlan;
 import org.hibernacle.planning.SeasonPlanner;
+import org.hibernacle.planning.Shuttle;
 import org.hibernacle.planning.Stay;
 
 /**
@@ -39,6 +43,11 @@ public record JudgedPlan(SeasonPlan plan, Oracle oracle) {
   /** The plan of that city's garden, made once. */
   public static JudgedPlan of(City city) {
     return OF_CITIES.computeIfAbsent(city, c -> judged(CityGarden.plan(c), CityGarden.weather(c)));
+  }
+
+  /** The plan of a city's garden under that weather. */
+  static JudgedPlan of(City city, TemperatureSeries weather) {
+    return planned(CityGarden.inventory(city), weather);
   }
 
   /** The plan for those who have hardly anywhere to go, made once. */
@@ -63,6 +72,11 @@ public record JudgedPlan(SeasonPlan plan, Oracle oracle) {
 
   /** The plan of every fourth plant of the demo's garden: it has ten winters, and time is short. */
   static JudgedPlan ofTheDemo() {
+    return ofTheDemo(0);
+  }
+
+  /** The same with an accepted risk of so many seasons in ten. */
+  static JudgedPlan ofTheDemo(int acceptedRiskOfTen) {
     Path folder = Path.of("demo-data");
     Problems problems = new Problems();
     Inventory inventory =
@@ -78,8 +92,27 @@ public record JudgedPlan(SeasonPlan plan, Oracle oracle) {
             .filter(i -> i % 4 == 0)
             .mapToObj(inventory.plants()::get)
             .toList();
-    return planned(
-        new Inventory(some, inventory.places(), inventory.settings(), inventory.sheets()), weather);
+    Settings settings = withRisk(inventory.settings(), acceptedRiskOfTen);
+    return planned(new Inventory(some, inventory.places(), settings, inventory.sheets()), weather);
+  }
+
+  private static Settings withRisk(Settings s, int acceptedRiskOfTen) {
+    return new Settings(
+        s.site(),
+        s.siteColderByK(),
+        s.latitudeDeg(),
+        s.longitudeDeg(),
+        s.zone(),
+        s.units(),
+        s.safetyMarginK(),
+        acceptedRiskOfTen,
+        s.movingDays(),
+        s.away(),
+        s.plantsPerMovingDay(),
+        s.minutesPerMovingDay(),
+        s.paper(),
+        s.firstDayOfWeek(),
+        s.language());
   }
 
   private static JudgedPlan planned(Inventory inventory, TemperatureSeries weather) {
@@ -97,9 +130,19 @@ public record JudgedPlan(SeasonPlan plan, Oracle oracle) {
     return plan.winters().stream().map(w -> w.season()).toList();
   }
 
-  /** What the plant goes through along its plan. */
+  /** What the plant goes through along its plan, nights back in spring included. */
   public List<Night> nights(PlantPlan plant, Season winter) {
-    return nights(plant, plant.stays(), winter);
+    if (plant.shuttle().isEmpty()) {
+      return nights(plant, plant.stays(), winter);
+    }
+    Shuttle shuttle = plant.shuttle().get();
+    Set<LocalDate> back =
+        shuttle.nights().stream()
+            .filter(n -> n.winter().equals(winter))
+            .map(n -> plan.season().sameDay(n.day()))
+            .collect(Collectors.toSet());
+    return nights(
+        plant, stays(plant, (day, place) -> back.contains(day) ? shuttle.refuge() : place), winter);
   }
 
   List<Night> nights(PlantPlan plant, List<Stay> stays, Season winter) {

@@ -27,7 +27,8 @@ public final class Oracle {
    */
   Oracle(Inventory inventory, TemperatureSeries file, Season planned, List<Season> winters) {
     this.planned = planned;
-    this.marginK = inventory.settings().safetyMarginK();
+    double extraK = List.of(0.0, 2.0, 1.0, 0.5, 0.0).get(Math.min(4, winters.size()));
+    this.marginK = inventory.settings().safetyMarginK() + extraK;
     for (Season winter : winters) {
       this.winters.put(winter, new Outside(winter, file, inventory.settings()));
     }
@@ -53,6 +54,11 @@ public final class Oracle {
   /** The rules that these nights break, in order of time. */
   List<Finding> broken(Plant plant, Season winter, List<Night> nights) {
     return HardRules.broken(plant, winter, marginK, nights);
+  }
+
+  /** The same of the limits alone, without any safety margin. */
+  List<Finding> brokenLimits(Plant plant, Season winter, List<Night> nights) {
+    return HardRules.broken(plant, winter, 0, nights);
   }
 
   /** The same with so many kelvins more of safety margin. */

@@ -70,7 +70,7 @@ public final class CityGarden {
   }
 
   /** The series with other minima; a maximum below its new minimum is lifted to it. */
-  static TemperatureSeries withMinima(
+  public static TemperatureSeries withMinima(
       TemperatureSeries series, ToDoubleFunction<Map.Entry<LocalDate, DailyExtremes>> minC) {
     TreeMap<LocalDate, DailyExtremes> days = new TreeMap<>();
     for (var day : series.days().entrySet()) {
@@ -88,6 +88,53 @@ public final class CityGarden {
   /** The same where the bench is otherwise colder than the station. */
   static Inventory inventory(City city, double siteColderByK) {
     return new Inventory(plants(), places(), settings(city, siteColderByK), List.of());
+  }
+
+  /** The same garden where the mulched bed has little room and little is carried on one day. */
+  static Inventory scarceInventory(City city, double bedM2, int potsADay) {
+    List<Place> places =
+        places().stream()
+            .map(p -> p.name().equals("Mulched bed") ? withFloor(p, bedM2) : p)
+            .toList();
+    Settings s = settings(city, 1.5);
+    Settings busy =
+        new Settings(
+            s.site(),
+            s.siteColderByK(),
+            s.latitudeDeg(),
+            s.longitudeDeg(),
+            s.zone(),
+            s.units(),
+            s.safetyMarginK(),
+            s.acceptedRiskOfTen(),
+            s.movingDays(),
+            s.away(),
+            OptionalInt.of(potsADay),
+            s.minutesPerMovingDay(),
+            s.paper(),
+            s.firstDayOfWeek(),
+            s.language());
+    return new Inventory(plants(), places, busy, List.of());
+  }
+
+  private static Place withFloor(Place p, double floorM2) {
+    return new Place(
+        p.name(),
+        p.kind(),
+        OptionalDouble.of(floorM2),
+        p.sun(),
+        p.wind(),
+        p.cover(),
+        p.coverDepthCm(),
+        p.light(),
+        p.lowestHeldC(),
+        p.highestHeldC(),
+        p.warmerByK(),
+        p.lagHours(),
+        p.holdsDownToC(),
+        p.clearHeightCm(),
+        p.vents(),
+        p.notes());
   }
 
   /** The plan of that city's garden, made once. */

@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.hibernacle.SomePlace;
 import org.hibernacle.SomePlant;
 import org.hibernacle.SomeWinter;
@@ -81,7 +82,8 @@ class PlantTasksTest {
   private static List<Task> tasks(Plant plant, int place, List<Move> moves) {
     List<Lived> lived = List.of(new Trial(plant, WINTERS, 2).atHome(0, place));
     Path path = Path.standing(SomeWinter.SEASON.days(), place);
-    PlantPlanner.Found found = new PlantPlanner.Found(path, lived, lived);
+    PlantPlanner.Found found =
+        new PlantPlanner.Found(path, lived, lived, Set.of(), new PathCost(0, 0), Optional.empty());
     return new PlantTasks(plant, WINTERS, found, moves).tasks();
   }
 }

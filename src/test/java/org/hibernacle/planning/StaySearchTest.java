@@ -23,7 +23,7 @@ class StaySearchTest {
     for (int run = 0; run < 400; run++) {
       long[][] costs = randomCosts(random, 3, 40);
       boolean[] admissible = {true, random.nextInt(4) > 0, random.nextInt(4) > 0};
-      int[] path = new StaySearch(costs, admissible, HOME, EVERY_SEVENTH).cheapest();
+      int[] path = search(costs, admissible, EVERY_SEVENTH).cheapest();
       String where = "seed " + seed + ", run " + run + ": " + Arrays.toString(path);
       assertTrue(allowed(path, admissible, EVERY_SEVENTH), where);
       long cheapest = new EveryPath(costs, admissible, EVERY_SEVENTH).cheapest();
@@ -41,7 +41,7 @@ class StaySearchTest {
       MoveRule rule = (night, from, to) -> night % 5 == 0 && (from != HOME || night <= notAfter);
       long[][] costs = randomCosts(random, 3, 40);
       boolean[] all = {true, true, true};
-      int[] path = new StaySearch(costs, all, HOME, rule).cheapest();
+      int[] path = search(costs, all, rule).cheapest();
       String where = "seed " + seed + ", run " + run + ": " + Arrays.toString(path);
       assertTrue(allowed(path, all, rule), where);
       assertEquals(new EveryPath(costs, all, rule).cheapest(), cost(path, costs), where);
@@ -137,7 +137,11 @@ class StaySearchTest {
   }
 
   private static int[] search(long[][] costs) {
-    return new StaySearch(costs, new boolean[] {true, true}, HOME, ANY_NIGHT).cheapest();
+    return search(costs, new boolean[] {true, true}, ANY_NIGHT).cheapest();
+  }
+
+  private static StaySearch search(long[][] costs, boolean[] admissible, MoveRule rule) {
+    return new StaySearch(costs, admissible, HOME, Stay.LEAST_NIGHTS, rule, Openings.ALL);
   }
 
   /** Costs of the kinds a plan has: mostly none, some comfort, some broken rules. */

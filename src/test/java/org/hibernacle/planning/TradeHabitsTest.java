@@ -16,6 +16,10 @@ import org.junit.jupiter.api.Test;
 /** What growers hold to be true of potted trees in winter; common practice, no source. */
 class TradeHabitsTest {
   private static final LocalDate FIRST = LocalDate.of(2019, 7, 1);
+
+  /** Enough winters on file for the plain safety margin. */
+  private static final int YEARS = 4;
+
   private static final LocalDate WEEK = LocalDate.of(2020, 1, 12);
 
   @Test
@@ -66,7 +70,7 @@ class TradeHabitsTest {
   private static SeasonPlan seasonPlan(
       String id, ToDoubleFunction<LocalDate> meanC, double halfRangeK) {
     TreeMap<LocalDate, DailyExtremes> days = new TreeMap<>();
-    for (LocalDate day = FIRST; day.isBefore(FIRST.plusYears(1)); day = day.plusDays(1)) {
+    for (LocalDate day = FIRST; day.isBefore(FIRST.plusYears(YEARS)); day = day.plusDays(1)) {
       double mean = meanC.applyAsDouble(day);
       days.put(day, new DailyExtremes(mean - halfRangeK, mean + halfRangeK));
     }
@@ -81,7 +85,7 @@ class TradeHabitsTest {
   }
 
   private static LocalDate sameDay(LocalDate day) {
-    return day.plusYears(1);
+    return day.plusYears(YEARS);
   }
 
   private static String placeOn(PlantPlan plan, LocalDate day) {

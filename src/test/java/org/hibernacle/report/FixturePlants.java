@@ -24,11 +24,13 @@ import org.hibernacle.model.Season;
 import org.hibernacle.model.Species;
 import org.hibernacle.model.Species.RootKill;
 import org.hibernacle.model.Species.Toxicity;
+import org.hibernacle.planning.Displaced;
 import org.hibernacle.planning.Move;
 import org.hibernacle.planning.PlantPlan;
 import org.hibernacle.planning.PlantPlan.Tightest;
 import org.hibernacle.planning.PlantPlan.Verdict;
 import org.hibernacle.planning.Rule;
+import org.hibernacle.planning.Shuttle;
 import org.hibernacle.planning.Stay;
 import org.hibernacle.planning.Violation;
 
@@ -87,6 +89,7 @@ final class FixturePlants {
     // Wakes where it is dark.
     all.add(
         new Row("P-07", "", "Prunus mume")
+            .displaced(Displaced.Kind.ROOM, GLASS, LocalDate.of(2026, 11, 28))
             .moveUnasked(Move.Kind.MOVE_IN, 2026, 11, 21, SHED)
             .moveUnasked(Move.Kind.RETURN, 2027, 4, 3, BENCH)
             .unprotected(in(2019, Rule.WAKES_IN_THE_DARK, SHED, 6)));
@@ -111,12 +114,24 @@ final class FixturePlants {
             .move(Move.Kind.MOVE_DOWN, 2026, 11, 14, BED, on(2025, 1, 21, Rule.ROOT_BALL, -6.6))
             .move(Move.Kind.RETURN, 2027, 3, 20, BENCH, violation(Rule.ROOT_BALL, BENCH, -2.02))
             .verdict(Verdict.MOVES, List.of(violation(Rule.ROOT_BALL, BED, -6.4))));
+    // Home before it wakes, back for frosty nights.
+    all.add(
+        new Row("P-14", "", "Carpinus betulus")
+            .move(Move.Kind.MOVE_DOWN, 2026, 11, 7, BED, on(2025, 1, 21, Rule.ROOT_BALL, -6.6))
+            .moveUnasked(Move.Kind.RETURN, 2027, 4, 10, BENCH)
+            .shuttle(
+                BED,
+                LocalDate.of(2027, 4, 10),
+                LocalDate.of(2027, 4, 23),
+                LocalDate.of(2027, 4, 12))
+            .moves());
     // Lives indoors.
     all.add(new Row("P-11", "+ Aunt", "Ficus retusa").stays(HALL, 15));
     // Wished into a room; six in one row.
     all.add(
         new Row("P-12", "", "Olea europaea")
             .count(6)
+            .displaced(Displaced.Kind.HANDS, ROOM, LocalDate.of(2026, 11, 21))
             .wish(ROOM)
             .moveUnasked(Move.Kind.MOVE_IN, 2026, 11, 14, ROOM)
             .moveUnasked(Move.Kind.RETURN, 2027, 1, 30, BENCH)
@@ -158,6 +173,8 @@ final class FixturePlants {
     private OptionalDouble own = OptionalDouble.empty();
     private OptionalDouble value = OptionalDouble.empty();
     private Optional<String> wish = Optional.empty();
+    private Optional<Displaced> displaced = Optional.empty();
+    private Optional<Shuttle> shuttle = Optional.empty();
     private double volumeL = 8;
     private boolean frostProof = true;
     private int count = 1;
@@ -197,6 +214,21 @@ final class FixturePlants {
     Row pot(double litres, boolean proof) {
       volumeL = litres;
       frostProof = proof;
+      return this;
+    }
+
+    Row displaced(Displaced.Kind kind, Place place, LocalDate day) {
+      displaced = Optional.of(new Displaced(kind, place, day));
+      return this;
+    }
+
+    Row shuttle(Place refuge, LocalDate from, LocalDate to, LocalDate waking) {
+      List<Shuttle.Night> nights =
+          List.of(
+              new Shuttle.Night(new Season(2016, false), LocalDate.of(2017, 4, 19)),
+              new Shuttle.Night(new Season(2016, false), LocalDate.of(2017, 4, 20)),
+              new Shuttle.Night(new Season(2023, false), LocalDate.of(2024, 4, 23)));
+      shuttle = Optional.of(new Shuttle(refuge, from, to, waking, nights, -1.4));
       return this;
     }
 
@@ -242,6 +274,9 @@ final class FixturePlants {
           List.of(),
           Optional.empty(),
           List.of(),
+          Optional.empty(),
+          Optional.empty(),
+          List.of(-16.1),
           7.6);
     }
 
@@ -273,6 +308,9 @@ final class FixturePlants {
           broken,
           Optional.of(violation(Rule.ROOT_BALL, BENCH, -12.3)),
           List.of(LocalDate.of(2026, 11, 9), LocalDate.of(2026, 11, 30), LocalDate.of(2027, 1, 2)),
+          displaced,
+          shuttle,
+          stays.stream().map(stay -> stay.place().equals(BENCH) ? -2.5 : -12.0).toList(),
           volumeL * 0.95);
     }
 

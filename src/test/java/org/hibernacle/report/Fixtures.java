@@ -23,6 +23,7 @@ import org.hibernacle.model.PlaceKind;
 import org.hibernacle.model.Season;
 import org.hibernacle.model.Settings;
 import org.hibernacle.model.SheetTable;
+import org.hibernacle.planning.Caution;
 import org.hibernacle.planning.PlaceForecast;
 import org.hibernacle.planning.PlaceForecast.Week;
 import org.hibernacle.planning.PlantPlan;
@@ -62,7 +63,15 @@ public final class Fixtures {
         new Inventory(
             plants.stream().map(PlantPlan::plant).toList(), PLACES, settings, inventorySheets());
     return new SeasonPlan(
-        SEASON, inventory, winters(), plants, forecasts(plants), tasks(), traces(), notes());
+        SEASON,
+        inventory,
+        new Caution(settings.safetyMarginK(), 10, 1),
+        winters(),
+        plants,
+        forecasts(plants),
+        tasks(),
+        traces(),
+        notes());
   }
 
   public static Settings settings(Settings.Units units, Locale language) {
@@ -205,6 +214,7 @@ public final class Fixtures {
     return new SeasonPlan(
         plan.season(),
         plan.inventory(),
+        plan.caution(),
         plan.winters(),
         plan.plants(),
         places,
@@ -250,6 +260,8 @@ public final class Fixtures {
             case MULCH_ON, MULCH_OFF -> OptionalDouble.of(180);
             case THAW_OUT -> OptionalDouble.of(23);
             case FLEECE_READY -> OptionalDouble.of(7);
+            case IN_AND_OUT -> OptionalDouble.of(2);
+            case POWER_FAILURE -> OptionalDouble.of(-6.5);
             case TWO_PERSON_LIFT -> OptionalDouble.of(61.4);
             default -> OptionalDouble.empty();
           };

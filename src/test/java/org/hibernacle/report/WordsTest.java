@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.hibernacle.model.Diagnostic;
 import org.hibernacle.model.Settings;
+import org.hibernacle.planning.PlaceFit;
 import org.hibernacle.planning.Rule;
 import org.hibernacle.planning.SeasonPlan;
 import org.hibernacle.planning.Task;
@@ -52,6 +53,10 @@ class WordsTest {
     ReportAuthor.write(Fixtures.withLogger(plan), Fixtures.facts(), words);
     ReportAuthor.write(with(plan, 0, 1), Fixtures.facts(), words);
     ReportAuthor.write(with(plan, 5, 7), Fixtures.facts(), words);
+    ExplanationFixture.all(plan).forEach(told -> PlantStory.write(told, Fixtures.facts(), words));
+    for (PlaceFit fit : PlaceFit.values()) {
+      words.of("fit", fit);
+    }
     Material material = Material.of(plan, Fixtures.facts(), words);
     assertEquals("a, b and 2 more", material.list(List.of("a", "b", "c", "d"), 2));
     for (Rule rule : Rule.values()) {
@@ -96,6 +101,7 @@ class WordsTest {
     return new SeasonPlan(
         other.season(),
         other.inventory(),
+        other.caution(),
         other.winters(),
         other.plants().subList(from, to),
         other.places().subList(0, 1),

@@ -87,7 +87,7 @@ class LoggerTest {
     PlaceClimate with = simulator("bed", colder(-5)).climate(2);
     assertEquals(without.baseC()[FIRST - 1], with.baseC()[FIRST - 1], 0.02, "from the spin-up");
     assertTrue(with.baseC()[END - 1] < without.baseC()[END - 1] - 0.5);
-    assertEquals(5, with.wrapC()[FIRST - 1], 1e-9);
+    assertEquals(5, with.wrapC()[FIRST - 1], 0.1, "but for the sky");
     assertTrue(with.wrapC()[FIRST] > -4 && with.wrapC()[END - 1] < -4.9, "mulch delays");
   }
 

@@ -1,0 +1,106 @@
+package org.hibernacle.planning;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.hibernacle.climate.Winter;
+import org.hibernacle.planning.Explanation.PlaceTrial;
+import org.hibernacle.planning.Explanation.WhatIf;
+import org.hibernacle.planning.Explanation.WinterLived;
+
+/** Gathers what there is to say about one plant. */
+final class Explainer {
+  /** How far other dates are tried, days. */
+  private static final int SHIFT_DAYS = 14;
+
+  private final PlantPlanner planner;
+  private final PlantPlanner.Found found;
+  private final WintersOnFile winters;
+
+  Explainer(Together.Settled settled, WintersOnFile winters) {
+    this.planner = settled.planner();
+    this.found = settled.found();
+    this.winters = winters;
+  }
+
+  Explanation explain(SeasonPlan season, PlantPlan plan) {
+    List<PlaceTrial> places = new ArrayList<>();
+    for (int p = 0; p < winters.places().size(); p++) {
+      places.add(place(p));
+    }
+    List<WinterLived> lived = found.lived().stream().map(this::winter).toList();
+    return new Explanation(
+        season, plan, places, Cost.ease(found.cost().comfort()), lived, whatIfs(plan));
+  }
+
+  private PlaceTrial place(int p) {
+    PlaceFit fit = PlaceFit.of(planner.plant(), winters.places().get(p));
+    if (fit != PlaceFit.SUITS) {
+      return new PlaceTrial(
+          winters.places().get(p), fit, 0, Optional.empty(), Optional.empty(), Optional.empty());
+    }
+    List<Lived> lives = p == planner.home() ? found.atHome() : planner.guess(p);
+    List<LocalDate> days =
+        lives.stream()
+            .flatMap(l -> l.violations().stream().map(b -> planDay(l, b.night())))
+            .sorted()
+            .toList();
+    return new PlaceTrial(
+        winters.places().get(p),
+        fit,
+        broken(lives),
+        PlantPlanner.worst(lives),
+        days.stream().findFirst(),
+        days.isEmpty() ? Optional.empty() : Optional.of(days.get(days.size() - 1)));
+  }
+
+  private WinterLived winter(Lived lived) {
+    Winter winter = winters.winter(lived.winter());
+    return new WinterLived(
+        winter.season(),
+        Margins.tightest(winters, List.of(lived)),
+        PlantPlanner.worst(List.of(lived)),
+        found.excused().contains(lived.winter()),
+        day(winter, lived.state().restEnd()),
+        day(winter, lived.state().budBreak()));
+  }
+
+  private static Optional<LocalDate> day(Winter winter, int night) {
+    return night < winter.nights() ? Optional.of(winter.first().plusDays(night)) : Optional.empty();
+  }
+
+  private LocalDate planDay(Lived lived, int night) {
+    return winters.season().day(winters.planNight(lived.winter(), night));
+  }
+
+  private List<WhatIf> whatIfs(PlantPlan plan) {
+    List<WhatIf> whatIfs = new ArrayList<>();
+    List<Integer> nights = found.path().moveNights();
+    for (int i = 0; i < nights.size(); i++) {
+      int night = nights.get(i);
+      int after = i > 0 ? nights.get(i - 1) : 0;
+      int before = i + 1 < nights.size() ? nights.get(i + 1) : winters.season().days();
+      int from = found.path().placeByNight()[night - 1];
+      int to = found.path().placeByNight()[night];
+      Move move = plan.moves().get(i);
+      int early = Math.max(after + 1, night - SHIFT_DAYS);
+      int late = Math.min(before - 1, night + SHIFT_DAYS);
+      whatIfs.add(whatIf(move, WhatIf.Kind.EARLIER, early, found.path().with(early, night, to)));
+      whatIfs.add(whatIf(move, WhatIf.Kind.LATER, late, found.path().with(night, late, from)));
+      whatIfs.add(whatIf(move, WhatIf.Kind.NEVER, -1, found.path().with(night, before, from)));
+    }
+    return whatIfs;
+  }
+
+  private WhatIf whatIf(Move move, WhatIf.Kind kind, int night, Path path) {
+    List<Lived> lives = planner.live(path);
+    Optional<LocalDate> date =
+        night < 0 ? Optional.empty() : Optional.of(winters.season().day(night));
+    return new WhatIf(move, kind, date, broken(lives), PlantPlanner.worst(lives));
+  }
+
+  private static int broken(List<Lived> lives) {
+    return (int) lives.stream().filter(l -> !l.violations().isEmpty()).count();
+  }
+}

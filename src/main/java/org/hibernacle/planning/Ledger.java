@@ -1,0 +1,135 @@
+package org.hibernacle.planning;
+
+import java.util.List;
+import java.util.OptionalInt;
+import org.hibernacle.model.Place;
+import org.hibernacle.model.Plant;
+import org.hibernacle.model.Settings;
+
+/**
+ * How much floor of each place is taken on each night, and how much is carried on each day.
+ *
+ * <p>Work is counted in pots, in minutes, or in both, as the settings limit it. Minutes are a rough
+ * figure of our own: {@value #MINUTES_A_POT} for a pot, {@value #MINUTES_A_HEAVY_POT} for one that
+ * wants two people. A row that is more than a day's work by itself may have a day to itself.
+ */
+final class Ledger {
+  private static final int MINUTES_A_POT = 5;
+  private static final int MINUTES_A_HEAVY_POT = 20;
+
+  /** Sums of floors are not exact. */
+  private static final double CRUMB_M2 = 1e-9;
+
+  private final double[] floorM2;
+  private final double[][] takenM2;
+  private final long[] pots;
+  private final long[] minutes;
+  private final OptionalInt mostPots;
+  private final OptionalInt mostMinutes;
+
+  Ledger(List<Place> places, int nights, Settings settings) {
+    this(
+        places.stream().mapToDouble(p -> p.floorM2().orElse(Double.POSITIVE_INFINITY)).toArray(),
+        nights,
+        settings.plantsPerMovingDay(),
+        settings.minutesPerMovingDay());
+  }
+
+  Ledger(double[] floorM2, int nights, OptionalInt mostPots, OptionalInt mostMinutes) {
+    this.floorM2 = floorM2.clone();
+    this.takenM2 = new double[floorM2.length][nights];
+    this.pots = new long[nights];
+    this.minutes = new long[nights];
+    this.mostPots = mostPots;
+    this.mostMinutes = mostMinutes;
+  }
+
+  /**
+   * What one plant asks for.
+   *
+   * @param home index of its home, whose room is its own
+   * @param floorM2 wherever it stands
+   * @param pots to carry
+   * @param minutes to carry them
+   */
+  record Load(int home, double floorM2, int pots, int minutes) {
+    static Load of(Plant plant, int home) {
+      double kg = Mass.wetKg(plant.container());
+      boolean heavy = kg > Lifting.aloneKg(plant.container());
+      int each = heavy ? MINUTES_A_HEAVY_POT : MINUTES_A_POT;
+      return new Load(home, plant.floorM2(), plant.count(), each * plant.count());
+    }
+  }
+
+  void take(Load load, Path path) {
+    book(load, path, 1);
+  }
+
+  void giveBack(Load load, Path path) {
+    book(load, path, -1);
+  }
+
+  private void book(Load load, Path path, int sign) {
+    for (int n = 0; n < path.placeByNight().length; n++) {
+      int place = path.placeByNight()[n];
+      if (place != load.home()) {
+        takenM2[place][n] += sign * load.floorM2();
+      }
+    }
+    for (int night : path.moveNights()) {
+      pots[night] += sign * (long) load.pots();
+      minutes[night] += sign * (long) load.minutes();
+    }
+  }
+
+  /** What is left to a plant that has not taken anything itself. */
+  Openings left(Load load) {
+    return new Openings() {
+      @Override
+      public boolean open(int place, int night) {
+        return place == load.home()
+            || takenM2[place][night] + load.floorM2() <= floorM2[place] + CRUMB_M2;
+      }
+
+      @Override
+      public boolean handsFree(int night) {
+        return fits(pots[night], load.pots(), mostPots)
+            && fits(minutes[night], load.minutes(), mostMinutes);
+      }
+    };
+  }
+
+  private static boolean fits(long taken, int more, OptionalInt most) {
+    return most.isEmpty() || taken == 0 || taken + more <= most.getAsInt();
+  }
+
+  /** Whether a plant that has taken the path asks, with others, for more than there is. */
+  boolean contested(Load load, Path path) {
+    for (int n = 0; n < path.placeByNight().length; n++) {
+      int place = path.placeByNight()[n];
+      if (place != load.home() && takenM2[place][n] > floorM2[place] + CRUMB_M2) {
+        return true;
+      }
+    }
+    return path.moveNights().stream()
+        .anyMatch(
+            night ->
+                over(pots[night], load.pots(), mostPots)
+                    || over(minutes[night], load.minutes(), mostMinutes));
+  }
+
+  private static boolean over(long taken, int own, OptionalInt most) {
+    return most.isPresent() && taken > most.getAsInt() && taken > own;
+  }
+
+  /** Whether a path fits into what is left. */
+  static boolean fits(Path path, Openings left) {
+    int[] places = path.placeByNight();
+    for (int n = 0; n < places.length; n++) {
+      if (!left.open(places[n], n)) {
+        return false;
+      }
+    }
+    return path.moveNights().stream().allMatch(left::handsFree);
+  }
+}
