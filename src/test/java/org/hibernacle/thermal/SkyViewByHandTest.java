@@ -16,7 +16,8 @@ import org.junit.jupiter.api.Test;
 class SkyViewByHandTest {
   private static final Place BENCH = SomePlace.of(PlaceKind.BENCH).open().place();
   private static final Winter WINTER = SomeWinter.wholeYear(day -> new DailyExtremes(-8, 4));
-  private static final double[] BELOW_K = SkyView.belowAirK(BENCH, WINTER, WINTER.airC());
+
+  private final double[] belowK = SkyView.belowAirK(BENCH, WINTER, WINTER.airC());
 
   /** An hour is dark if its middle lies half a day or more from noon. */
   @Test
@@ -25,7 +26,7 @@ class SkyViewByHandTest {
       for (int h = 0; h < 24; h++) {
         double fromNoonH = Math.abs(h + 0.5 - 12);
         boolean dark = fromNoonH >= WINTER.dayLengthH()[day] / 2;
-        assertEquals(dark, BELOW_K[24 * day + h] > 0, "day " + day + " hour " + h);
+        assertEquals(dark, belowK[24 * day + h] > 0, "day " + day + " hour " + h);
       }
     }
   }
@@ -42,7 +43,7 @@ class SkyViewByHandTest {
       double lowC = Arrays.stream(air).min().orElseThrow();
       double highC = Arrays.stream(air).max().orElseThrow();
       double airK = WINTER.airC()[hour] + 273.15;
-      double surfaceK = airK - BELOW_K[hour];
+      double surfaceK = airK - belowK[hour];
       double vapourHPa = 6.108 * Math.exp(17.27 * lowC / (lowC + 237.3));
       double clear = 1.24 * Math.pow(vapourHPa / airK, 1 / 7.0);
       double clouds = 1.35 * 0.16 * Math.sqrt(highC - lowC) / 0.75 - 0.35;

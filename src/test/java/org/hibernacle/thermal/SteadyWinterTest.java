@@ -115,6 +115,35 @@ class SteadyWinterTest {
   }
 
   private static double coldest(Place place, double snowCm) {
+    Winter winter = snowyWinter(snowCm);
+    BallTrace trace =
+        new Simulator(winter, List.of(place), LATITUDE_DEG).simulate(POT, new int[winter.nights()]);
+    return trace.ballMinC()[winter.index(STEP) + 14];
+  }
+
+  /** 10 cm of snow round a pot of 13: its top stays open, and the ball settles accordingly. */
+  @Test
+  void aHalfBuriedBallEndsBetweenAirAndSoil() {
+    Place ground = SomePlace.of(PlaceKind.GROUND).place();
+    Winter winter = snowyWinter(10);
+    Simulator simulator = new Simulator(winter, List.of(ground), LATITUDE_DEG);
+    BallTrace trace = simulator.simulate(POT, new int[winter.nights()]);
+    int night = winter.index(STEP) + 40;
+    int noon = 24 * night + 24;
+    Exchange pot = Exchange.of(POT, ground, true, 0.10);
+    PlaceClimate climate = simulator.climate(0);
+    double ends =
+        (pot.airWPerK() * -10 + pot.baseWPerK() * climate.baseC()[noon])
+            / (pot.airWPerK() + pot.baseWPerK());
+    assertEquals(ends, trace.ballMeanC()[night], 0.1);
+    Exchange bare = Exchange.of(POT, ground, true);
+    double bareEnds =
+        (bare.airWPerK() * -10 + bare.baseWPerK() * climate.baseC()[noon])
+            / (bare.airWPerK() + bare.baseWPerK());
+    assertTrue(bareEnds < ends - 0.3, "snow on the wall counts: " + bareEnds + " and " + ends);
+  }
+
+  private static Winter snowyWinter(double snowCm) {
     TreeMap<LocalDate, DailyExtremes> days = new TreeMap<>();
     TreeMap<LocalDate, Double> snow = new TreeMap<>();
     FIRST
@@ -125,10 +154,7 @@ class SteadyWinterTest {
               snow.put(day, day.isBefore(STEP) ? 0 : snowCm);
             });
     TemperatureSeries series = new TemperatureSeries("invented", days, new TreeMap<>(), snow);
-    Winter winter = Winter.of(SEASON, new HourlyAir(series, LATITUDE_DEG), 0);
-    BallTrace trace =
-        new Simulator(winter, List.of(place), LATITUDE_DEG).simulate(POT, new int[winter.nights()]);
-    return trace.ballMinC()[winter.index(STEP) + 14];
+    return Winter.of(SEASON, new HourlyAir(series, LATITUDE_DEG), 0);
   }
 
   /** A year counts as whole from 350 days on; else the rule of latitude, alike on both sides. */
