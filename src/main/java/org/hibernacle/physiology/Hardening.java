@@ -1,5 +1,6 @@
 package org.hibernacle.physiology;
 
+import org.hibernacle.model.Group;
 import org.hibernacle.model.Plant;
 import org.hibernacle.model.Plant.Vigour;
 import org.hibernacle.model.Season;
@@ -18,7 +19,8 @@ import org.hibernacle.model.Species;
  *       over 13.5 h and all of it below 11.5 h (two-stage hardening: Howell and Weiser 1970).
  *   <li>Unhardened shoots of hardy trees are this year's wood in early autumn; a light frost takes
  *       leaves that are about to fall and no wood (common practice, no source).
- *   <li>Midwinter shoot limit: the zone's cold end plus 5 K for fine twigs, an estimate.
+ *   <li>Midwinter shoot limit: the zone's cold end plus 5 K for fine twigs, 2.5 K for Mediterranean
+ *       plants, an estimate.
  *   <li>Subtropical and tropical plants do not harden: their unhardened limit counts for both.
  *   <li>Roots disturbed within the season's year count as young: a quarter of the span (young roots
  *       hardly harden: Mityga and Lanphear 1971; pairs of young and old in
@@ -31,6 +33,12 @@ public final class Hardening {
   /** Fine twigs die back this much above the cold end of the zone, K; own choice. */
   static final double TWIGS_OVER_ZONE_K = 5;
 
+  /**
+   * Leathery Mediterranean evergreens come closer to it, K: olives of zone 8b (-9.4 °C) take harm
+   * from about -7 °C, a tender cultivar from -9.5 (Barranco et al. 2005; docs/sources.md).
+   */
+  static final double LEATHERY_OVER_ZONE_K = 2.5;
+
   private static final double YOUNG_ROOT_SHARE = 0.25;
   private static final double WEAK_SHARE = 0.75;
 
@@ -39,8 +47,12 @@ public final class Hardening {
   /** Midwinter shoot limit, °C, an estimate. */
   public static double shootLimitC(Species species) {
     return species.group().hardens()
-        ? Math.min(unhardenedShootC(species), species.zone().coldEndC() + TWIGS_OVER_ZONE_K)
+        ? Math.min(unhardenedShootC(species), species.zone().coldEndC() + overZoneK(species))
         : species.unhardenedLimitC();
+  }
+
+  private static double overZoneK(Species species) {
+    return species.group() == Group.MEDITERRANEAN ? LEATHERY_OVER_ZONE_K : TWIGS_OVER_ZONE_K;
   }
 
   /** Unhardened shoot limit, °C, an estimate. */

@@ -54,13 +54,15 @@ final class Limit {
 
   static Limit ofShoots(Species species) {
     double leastC = -7;
+    double aboveZoneK = 5;
     if (species.group() == Group.TENDER_ROOTED_HARDY) {
       leastC = -5;
     }
     if (species.group() == Group.MEDITERRANEAN) {
       leastC = -4;
+      aboveZoneK = 2.5;
     }
-    double hardestC = species.zone().coldEndC() + 5;
+    double hardestC = species.zone().coldEndC() + aboveZoneK;
     if (!species.group().hardens()) {
       leastC = species.unhardenedLimitC();
       hardestC = leastC;

@@ -59,6 +59,16 @@ class PublishedHardinessTest {
   }
 
   /**
+   * Leaves and shoots of olives take harm from about -7 °C (freezing stress of cultivars, Shiraz
+   * University, Int. J. Hort. Sci. Technol.), half the leaves of a tender cultivar at -9.5
+   * (Barranco et al. 2005, HortScience 40:558-560).
+   */
+  @Test
+  void oliveTopsAreToldToTakeHarmWhereTheyDo() {
+    assertEquals(-7, Hardening.shootLimitC(SomePlant.species("Olea europaea")), 0.5);
+  }
+
+  /**
    * Tinus, Sword, Barnett 2002, USDA GTR SRS-56:55-57: longleaf pine roots stand -4 °C all season,
    * a few degrees less kills: they hardly harden. A row of such roots keeps one limit all winter.
    */

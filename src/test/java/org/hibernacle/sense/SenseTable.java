@@ -59,7 +59,15 @@ final class SenseTable {
       A limit in **bold** is not low enough for what the month brings: the plant would be harmed on the bench, before any
       safety margin. Two medians may be of different winters, so a limit that is nearly bold is as good as bold. Limits sink in
       autumn as plants harden and rise again in spring; all of them are estimates but those that
-      [species.md](species.md) gives a source for.
+      [species.md](species.md) gives a source for. The banyan does not harden: its 8 °C is where chilling begins to harm,
+      by dose, and not where it dies.
+
+      Read as a grower: what stands out is that roots in a small pot lose on every cold bench what their tops shrug off;
+      that 5 L give no shelter once a frost lasts for days; and that a mild autumn leaves roots soft for the first frost of
+      November (New York). Three things we would not swear to: tops may be told too hard at the end of an inland October
+      and too hard for too long in spring, where they hardly ever decide; roots keep more of their hardness into April than
+      growing roots may have; Indian azalea and trident maple, beech and Japanese maple differ more than their group
+      estimates do.
       """;
 
   private SenseTable() {}
