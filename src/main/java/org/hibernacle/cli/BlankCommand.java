@@ -61,7 +61,7 @@ final class BlankCommand implements Callable<Integer> {
     }
     PrintWriter out = spec.commandLine().getOut();
     out.println("Wrote " + target);
-    out.println("Fill it in (its sheet Guide tells how), then run \"hibernacle plan\" with it.");
+    out.println("Fill it in (its sheet Guide tells how), then give it to the command plan.");
     return ExitCode.DONE;
   }
 

@@ -30,7 +30,8 @@ import picocli.CommandLine.Spec;
       "3:the input has errors; nothing was written",
       "4:done, but some plants can not be protected",
       "5:output could not be written; files that were there are untouched"
-    })
+    },
+    footer = {"", "In examples \"hibernacle\" stands for \"java -jar hibernacle.jar\"."})
 public final class Hibernacle implements Runnable {
   @Spec private CommandSpec spec;
 

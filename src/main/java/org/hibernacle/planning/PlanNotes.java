@@ -9,6 +9,7 @@ import org.hibernacle.climate.WinterSelection;
 import org.hibernacle.model.Diagnostic;
 import org.hibernacle.model.Diagnostic.Severity;
 import org.hibernacle.model.Inventory;
+import org.hibernacle.model.Settings.Units;
 import org.hibernacle.model.TemperatureSeries;
 import org.hibernacle.thermal.ModelError;
 import org.hibernacle.thermal.PlaceBase;
@@ -119,7 +120,11 @@ final class PlanNotes {
   }
 
   /** What loggers said of the model, and which of them said nothing. */
-  void loggers(Map<String, TemperatureSeries> loggers, List<PlaceForecast> places, int winters) {
+  void loggers(Question question, List<PlaceForecast> places, int winters) {
+    Map<String, TemperatureSeries> loggers = question.loggers();
+    boolean metric = question.inventory().settings().units() == Units.METRIC;
+    double perK = metric ? 1 : 1.8;
+    String unit = metric ? "K" : "°F";
     for (PlaceForecast place : places) {
       String where = "place " + place.place().name();
       TemperatureSeries logger = loggers.get(place.place().name());
@@ -143,13 +148,16 @@ final class PlanNotes {
           where,
           String.format(
               Locale.ROOT,
-              "over %d hours of its logger the model was %.1f K too %s on average, %.1f K off as a"
-                  + " root mean square, at most %.1f K too %s on %s",
+              "over %d hours of its logger the model was %.1f %s too %s on average, %.1f %s off as a"
+                  + " root mean square, at most %.1f %s too %s on %s",
               error.hours(),
-              Math.abs(error.meanK()),
+              perK * Math.abs(error.meanK()),
+              unit,
               error.meanK() < 0 ? "cold" : "warm",
-              error.rmsK(),
-              Math.abs(error.largestK()),
+              perK * error.rmsK(),
+              unit,
+              perK * Math.abs(error.largestK()),
+              unit,
               error.largestK() < 0 ? "cold" : "warm",
               error.largestOn()),
           "",

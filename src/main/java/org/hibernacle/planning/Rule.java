@@ -12,7 +12,7 @@ public enum Rule {
   WOKEN_GROWTH,
   /** No bud breaks in a place without enough light. */
   WAKES_IN_THE_DARK,
-  /** No roof for a plant at rest where a week would average above its storage range. */
+  /** No roof for a hardy plant at rest where a week would average above 5 °C. */
   TOO_WARM_AT_REST,
   /** No dark place for a plant in leaf. */
   TOO_DARK,

@@ -132,7 +132,7 @@ public final class SeasonPlanner {
     notes.winters(winters);
     notes.settings(inventory, caution);
     notes.room(places);
-    notes.loggers(question.loggers(), places, winters.count());
+    notes.loggers(question, places, winters.count());
     return new SeasonPlan(
         winters.season(),
         inventory,

@@ -7,7 +7,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.hibernacle.model.PlaceKind;
 import org.hibernacle.model.Settings;
 import org.hibernacle.planning.Move;
 import org.hibernacle.planning.PlantPlan;
@@ -175,10 +174,6 @@ final class Why {
       String deficit = m.measures().difference(worst.deficitK());
       double marginK = m.plan().caution().marginK();
       say(key, deficit, m.wintersBroken(p), winters, m.measures().difference(marginK));
-    }
-    boolean onGround = m.winterStay(p).place().kind() == PlaceKind.GROUND;
-    if (onGround && worst.rule() == Rule.ROOT_BALL) {
-      say("why.ground", m.winterStay(p).place().name());
     }
     displaced();
     sentences.add(m.words().of("advice", worst.rule()));

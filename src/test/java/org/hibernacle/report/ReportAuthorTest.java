@@ -83,7 +83,7 @@ class ReportAuthorTest {
       assertEquals("", cell("P-01", date));
     }
     assertEquals("stays out", cell("P-01", "status"));
-    assertEquals("stays in", cell("P-11", "status"));
+    assertEquals("lives indoors", cell("P-11", "status"));
   }
 
   @Test
@@ -92,7 +92,6 @@ class ReportAuthorTest {
     assertTrue(why.contains("would have fallen to -7.5 °C on 22 Jan 2025"), why);
     assertTrue(
         why.contains("with 2.0 K in hand was missed by 5.5 K at worst, in 3 of 10 winters"), why);
-    assertTrue(why.contains("Unprotected at North bed"), why);
     assertTrue(why.contains("What would help: deep mulch"), why);
     assertEquals("7 of 10 winters", cell("P-05", "held"));
     assertEquals("CANNOT BE PROTECTED", cell("P-05", "status"));
