@@ -1,5 +1,50 @@
 package org.hibernacle.planning;
 
+import static org.hibernacle.planning.HandArithmetic.AROUND_W_PER_K;
+import static org.hibernacle.planning.HandArithmetic.CORE_KJ;
+import static org.hibernacle.planning.HandArithmetic.DAY_H;
+import static org.hibernacle.planning.HandArithmetic.EDGE_KJ;
+import static org.hibernacle.planning.HandArithmetic.FELT_OF_SKY;
+import static org.hibernacle.planning.HandArithmetic.FLOOR_W_PER_K;
+import static org.hibernacle.planning.HandArithmetic.FOOT_M2;
+import static org.hibernacle.planning.HandArithmetic.FROZEN_SHELL_W_PER_K;
+import static org.hibernacle.planning.HandArithmetic.NIGHT_H;
+import static org.hibernacle.planning.HandArithmetic.SHELL_W_PER_K;
+import static org.hibernacle.planning.HandArithmetic.SIDE_M2;
+import static org.hibernacle.planning.HandArithmetic.SIDE_W_PER_K;
+import static org.hibernacle.planning.HandArithmetic.SUNRISE_H;
+import static org.hibernacle.planning.HandArithmetic.SUNSET_6TH_C;
+import static org.hibernacle.planning.HandArithmetic.SUNSET_7TH_C;
+import static org.hibernacle.planning.HandArithmetic.TOP_W_PER_K;
+import static org.hibernacle.planning.HandArithmetic.TO_EDGE_W_PER_K;
+import static org.hibernacle.planning.HandArithmetic.TO_MIDNIGHT_H;
+import static org.hibernacle.planning.HandArithmetic.UNFROZEN_TO_EDGE_W_PER_K;
+import static org.hibernacle.planning.HandArithmetic.VOLUME_M3;
+import static org.hibernacle.planning.HandArithmetic.ballFollowsH;
+import static org.hibernacle.planning.HandArithmetic.benchFreezesH;
+import static org.hibernacle.planning.HandArithmetic.clearSky;
+import static org.hibernacle.planning.HandArithmetic.clouds;
+import static org.hibernacle.planning.HandArithmetic.coreWPerK;
+import static org.hibernacle.planning.HandArithmetic.edgeC;
+import static org.hibernacle.planning.HandArithmetic.eveningKh;
+import static org.hibernacle.planning.HandArithmetic.fallK;
+import static org.hibernacle.planning.HandArithmetic.fallenC;
+import static org.hibernacle.planning.HandArithmetic.frozenAfterH;
+import static org.hibernacle.planning.HandArithmetic.frozenAfterKh;
+import static org.hibernacle.planning.HandArithmetic.frozenBallFollowsH;
+import static org.hibernacle.planning.HandArithmetic.inSeries;
+import static org.hibernacle.planning.HandArithmetic.lastFeltC;
+import static org.hibernacle.planning.HandArithmetic.ledgerAtSunsetKj;
+import static org.hibernacle.planning.HandArithmetic.ledgerInTheMorningKj;
+import static org.hibernacle.planning.HandArithmetic.lossWPerM2;
+import static org.hibernacle.planning.HandArithmetic.nightKh;
+import static org.hibernacle.planning.HandArithmetic.shareOfTheDay;
+import static org.hibernacle.planning.HandArithmetic.sineKh;
+import static org.hibernacle.planning.HandArithmetic.skyK;
+import static org.hibernacle.planning.HandArithmetic.sunriseOfTheEighthC;
+import static org.hibernacle.planning.HandArithmetic.thawsAfterH;
+import static org.hibernacle.planning.HandArithmetic.vapourHPa;
+import static org.hibernacle.planning.HandArithmetic.wayDone;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -10,34 +55,39 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.TreeMap;
+import org.hibernacle.climate.HourlyAir;
+import org.hibernacle.climate.Winter;
 import org.hibernacle.input.InventoryWorkbook;
 import org.hibernacle.input.Problems;
 import org.hibernacle.input.SpeciesCatalogue;
 import org.hibernacle.input.TemperatureCsv;
 import org.hibernacle.model.Inventory;
+import org.hibernacle.model.Season;
+import org.hibernacle.model.TemperatureSeries;
+import org.hibernacle.thermal.PlaceClimate;
+import org.hibernacle.thermal.RootBall;
+import org.hibernacle.thermal.ThermalClass;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 /**
  * Follows the beech of the demo (P16, on the open bench) from the rows of the file to its move-down
- * date, with nothing but the arithmetic of {@code docs/by-hand.md}; every number asserted here
- * stands on that page. Outside source of each formula: the pages in {@code docs/models}.
+ * date, with the arithmetic of {@code docs/by-hand.md} and nothing else. Each step is first held
+ * against the number on that page, to its last digit, and then against the program, within what the
+ * page's short cuts cost. Outside sources of the formulas: the pages in {@code docs/models}.
  */
 class ByHandTest {
   private static final Path WEATHER = Path.of("demo-data", "temperatures.csv");
-  private static final double LATITUDE_DEG = 48.1;
-  private static final double SITE_COLDER_K = 1.5;
-
-  /**
-   * The beech's pot: round, 36 cm wide, 16 cm deep, plastic; ball as the workbook reader has it.
-   */
-  private static final double SIDE_M2 = Math.PI * 0.36 * 0.1472;
-
-  private static final double FOOT_M2 = Math.PI * 0.18 * 0.18;
+  private static final LocalDate SIXTH = LocalDate.of(2021, 11, 6);
+  private static final LocalDate SEVENTH = LocalDate.of(2021, 11, 7);
+  private static final LocalDate EIGHTH = LocalDate.of(2021, 11, 8);
 
   private static TreeMap<LocalDate, double[]> file;
   private static Inventory garden;
   private static PlantPlan plan;
+  private static Winter winter;
+  private static PlaceClimate bench;
+  private static Lived atHome;
 
   @BeforeAll
   static void readTheDemo() throws IOException {
@@ -59,179 +109,224 @@ class ByHandTest {
             whole.places(),
             whole.settings(),
             List.of());
-    plan =
-        SeasonPlanner.plan(
-                garden,
-                TemperatureCsv.read(List.of(WEATHER), TemperatureCsv.Options.NONE, problems)
-                    .orElseThrow(),
-                OptionalInt.empty())
-            .orElseThrow()
-            .plants()
-            .get(0);
+    TemperatureSeries series =
+        TemperatureCsv.read(List.of(WEATHER), TemperatureCsv.Options.NONE, problems).orElseThrow();
+    plan = SeasonPlanner.plan(garden, series, OptionalInt.empty()).orElseThrow().plants().get(0);
+    double latitudeDeg = garden.settings().latitudeDeg();
+    winter =
+        Winter.of(
+            new Season(2021, false),
+            new HourlyAir(series, latitudeDeg),
+            garden.settings().siteColderByK());
+    WintersOnFile winters =
+        new WintersOnFile(new Season(2026, false), List.of(winter), garden.places(), latitudeDeg);
+    assertEquals("Open bench", garden.places().get(0).name());
+    bench = winters.simulator(0).climate(0);
+    atHome =
+        new Trial(garden.plants().get(0), winters, garden.settings().safetyMarginK()).atHome(0, 0);
   }
 
   @Test
   void theRowsOfTheFile() {
-    assertEquals(-0.6, file.get(LocalDate.of(2021, 11, 6))[0]);
-    assertEquals(8.5, file.get(LocalDate.of(2021, 11, 6))[1]);
-    assertEquals(-4.0, file.get(LocalDate.of(2021, 11, 7))[0]);
-    assertEquals(2.2, file.get(LocalDate.of(2021, 11, 7))[1]);
+    assertEquals(List.of(-0.6, 8.5), row(SIXTH));
+    assertEquals(List.of(-4.0, 2.2), row(SEVENTH));
+    assertEquals(List.of(-8.2, -3.4), row(EIGHTH));
   }
 
   @Test
-  void theAirAtTheBench() {
-    assertEquals(9.6, dayLengthH(LocalDate.of(2021, 11, 6)), 0.05);
-    assertEquals(
-        -2.0, lowestOfTheMorning(LocalDate.of(2021, 11, 6)), 0.1, "a clear day: 1.5 K off");
-    assertEquals(-3.9, lowestOfTheMorning(LocalDate.of(2021, 11, 7)), 0.1, "not a clear day");
-  }
+  void steps1And2TheAirAtTheBench() {
+    assertEquals(6.7, SUNSET_6TH_C, 0.05);
+    assertEquals(3.9, fallK(SUNSET_6TH_C, -4.0), 0.05);
+    assertEquals(0.9, SUNSET_7TH_C, 0.05);
+    assertEquals(3.3, fallK(SUNSET_7TH_C, -8.2), 0.05);
+    assertEquals(NIGHT_H + DAY_H, 24, 1e-9);
 
-  @Test
-  void theRootBallInTheFirstTwoFrosts() {
-    assertEquals(4.33, bothWPerK(), 0.01);
-    assertEquals(0.0, lowestEdgeC(LocalDate.of(2021, 11, 5)), 0.1, "the night to the 6th");
-    assertEquals(-1.16, lowestEdgeC(LocalDate.of(2021, 11, 6)), 0.01, "the night to the 7th");
-  }
-
-  @Test
-  void theRootLimitAfterAMildAutumn() {
-    assertEquals(-2.62, rootLimitC(LocalDate.of(2021, 11, 6)), 0.01);
-  }
-
-  @Test
-  void theDateFollows() {
-    double keptC = Math.min(0, rootLimitC(LocalDate.of(2021, 11, 6)) + 2);
-    assertTrue(lowestEdgeC(LocalDate.of(2021, 11, 6)) < keptC, "broken in the night to the 7th");
-    assertTrue(lowestEdgeC(LocalDate.of(2021, 11, 5)) >= -1e-9, "and not in the night before");
-    LocalDate day = LocalDate.of(2026, 11, 6);
-    while (!garden.settings().isMovingDay(day)) {
-      day = day.minusDays(1);
+    assertEquals(DAY_H, winter.dayLengthH()[winter.index(SIXTH)], 0.1);
+    for (int hour = 22; hour < 24; hour++) {
+      double t = hour - SUNRISE_H - DAY_H;
+      assertEquals(fallenC(SUNSET_6TH_C, -4.0, t) - 1.5, airC(SIXTH, hour), 0.1);
+      assertEquals(fallenC(SUNSET_7TH_C, -8.2, t), airC(SEVENTH, hour), 0.1);
     }
-    assertEquals(LocalDate.of(2026, 11, 1), day, "the last moving day before that night");
+    for (int hour = 0; hour < 7; hour++) {
+      double t = hour + TO_MIDNIGHT_H;
+      assertEquals(fallenC(SUNSET_6TH_C, -4.0, t), airC(SEVENTH, hour), 0.1);
+      assertEquals(fallenC(SUNSET_7TH_C, -8.2, t), airC(EIGHTH, hour), 0.1);
+    }
+  }
+
+  @Test
+  void step3TheSky() {
+    assertEquals(-5.7, fallenC(SUNSET_7TH_C, -8.2, 23 - SUNRISE_H - DAY_H), 0.05);
+    assertEquals(0.46, clouds(7.9), 0.005);
+    assertEquals(4.0, vapourHPa(-5.7), 0.05);
+    assertEquals(0.68, clearSky(-5.7, -3), 0.005);
+    assertEquals(10.5, lossWPerM2(-5.7, 7.9, -3), 0.1);
+    assertEquals(0.79, skyK(-5.7, 7.9, -3), 0.006);
+    assertEquals(0.48, skyK(-8.2, 4.8, -7), 0.006);
+    assertEquals(1.0, skyK(-2.5, 11.0, 0), 0.05, "less than the 1.5 K of the setting");
+
+    assertEquals(skyK(-5.7, 7.9, -3), bench.skyK()[hour(SEVENTH, 4)], 0.02);
+    assertEquals(skyK(-8.2, 4.8, -7), bench.skyK()[hour(EIGHTH, 2)], 0.02);
+    assertEquals(0, bench.skyK()[hour(SIXTH, 22)]);
+  }
+
+  @Test
+  void steps4And5TheWaysOfTheHeat() {
+    assertEquals(0.166, SIDE_M2, 0.0005);
+    assertEquals(0.102, FOOT_M2, 0.0005);
+    assertEquals(12.7, 1000 * VOLUME_M3, 0.05);
+    assertEquals(1.85, SIDE_W_PER_K, 0.005);
+    assertEquals(1.35, TOP_W_PER_K, 0.005);
+    assertEquals(1.13, FLOOR_W_PER_K, 0.005);
+    assertEquals(4.33, AROUND_W_PER_K, 0.005);
+    assertEquals(0.53, FELT_OF_SKY, 0.005);
+    assertEquals(0.42, FELT_OF_SKY * 0.79, 0.005);
+    assertEquals(0.25, FELT_OF_SKY * 0.48, 0.005);
+    assertEquals(4.3, SHELL_W_PER_K, 0.05);
+    assertEquals(6.2, FROZEN_SHELL_W_PER_K, 0.05);
+    assertEquals(4.06, TO_EDGE_W_PER_K, 0.005);
+    assertEquals(3.95, UNFROZEN_TO_EDGE_W_PER_K, 0.005);
+    assertEquals(52, coreWPerK(0), 0.5);
+    assertEquals(3.8, inSeries(coreWPerK(0)), 0.05);
+    assertEquals(3.1, inSeries(coreWPerK(0.5)), 0.05);
+    assertEquals(400, EDGE_KJ, 0.5);
+    assertEquals(743, CORE_KJ, 0.5);
+    assertEquals(garden.plants().get(0).container().volumeL(), 1000 * VOLUME_M3, 1e-6);
+  }
+
+  @Test
+  void step6TheLedger() {
+    assertEquals(19.55, SUNRISE_H + DAY_H + benchFreezesH(), 0.01);
+    assertEquals(1.8, ballFollowsH(), 0.05);
+    assertEquals(-6.2, eveningKh(), 0.05);
+    assertEquals(-23.9, nightKh(SUNSET_6TH_C, -4.0, TO_MIDNIGHT_H, NIGHT_H, 0.42), 0.05);
+    assertEquals(10.23, SUNRISE_H + thawsAfterH(), 0.01);
+    assertEquals(-5.8, sineKh(-4.0, 2.2, 0, thawsAfterH()), 0.05);
+    assertEquals(10.4, sineKh(-4.0, 2.2, thawsAfterH(), DAY_H), 0.05);
+    assertEquals(-433, ledgerInTheMorningKj(), 0.5);
+    assertEquals(-362, ledgerAtSunsetKj(), 0.5);
+
+    // An hour of frost is about 60 kJ; the program is asked at 7:12.
+    double sevenKj = programsBall(SEVENTH, 7).heatJ() / 1000;
+    double eightKj = programsBall(SEVENTH, 8).heatJ() / 1000;
+    assertEquals(ledgerInTheMorningKj(), sevenKj + 0.2 * (eightKj - sevenKj), 80);
+    assertEquals(ledgerAtSunsetKj(), programsBall(SEVENTH, 17).heatJ() / 1000, 60);
+  }
+
+  @Test
+  void step7TheNightToTheSeventh() {
+    assertEquals(33, -ledgerInTheMorningKj() - EDGE_KJ, 0.5);
+    assertEquals(44, coreWPerK(33 / CORE_KJ), 0.5);
+    assertEquals(-0.4, edgeC(33 / CORE_KJ), 0.05);
+    assertEquals(edgeC(33 / CORE_KJ), lowestC(SIXTH), 0.2);
+  }
+
+  @Test
+  void step8TheNightToTheEighth() {
+    assertEquals(781, EDGE_KJ + CORE_KJ + ledgerAtSunsetKj(), 0.5);
+    assertEquals(66.9, frozenAfterKh(), 0.1);
+    assertEquals(12.3, frozenAfterH(), 0.05);
+    assertEquals(1.2, frozenBallFollowsH(), 0.05);
+    assertEquals(0.81, wayDone(), 0.005);
+    assertEquals(-8.2, lastFeltC(), 0.05);
+    assertEquals(-6.7, sunriseOfTheEighthC(), 0.05);
+
+    assertTrue(programsBall(EIGHTH, 6).coreIce() < 1);
+    assertEquals(1, programsBall(EIGHTH, 7).coreIce());
+    assertEquals(8, atHome.trace().ballMinHour()[winter.index(SEVENTH)] % 24);
+    assertEquals(sunriseOfTheEighthC(), lowestC(SEVENTH), 1);
+  }
+
+  @Test
+  void step9TheRootLimit() {
+    assertEquals(8.4, coldKd(SIXTH), 0.05);
+    assertEquals(9, SIXTH.minusMonths(4).datesUntil(SIXTH).filter(d -> meanC(d) < 10).count());
+    assertEquals(8.4, 10 - meanC(SIXTH), 0.05);
+    assertEquals(-2.7, limitC(SIXTH), 0.05);
+    assertEquals(-3.3, limitC(SEVENTH), 0.05);
+    assertEquals(0.43, shareOfTheDay(DAY_H), 0.005);
+    assertEquals(0.47, shareOfTheDay(12), 0.005);
+
+    assertEquals(limitC(SIXTH), programsLimitC(SIXTH), 0.15);
+    assertEquals(limitC(SEVENTH), programsLimitC(SEVENTH), 0.15);
+  }
+
+  @Test
+  void step10TheRule() {
+    double edgeC = edgeC(33 / CORE_KJ);
+    double keptC = limitC(SIXTH) + 2;
+    assertTrue(edgeC > keptC, "kept in the night to the 7th");
+    assertTrue(edgeC(0.25) > keptC && edgeC(0.28) < keptC, "a quarter of the core frozen");
+    assertEquals(3, (0.266 * CORE_KJ - 33) / (4.4 * 3.5 * 3.6), 0.2, "hours more");
+    assertEquals(5.4, limitC(SEVENTH) + 2 - sunriseOfTheEighthC(), 0.05);
+
+    assertEquals(winter.index(SEVENTH), atHome.violations().get(0).night());
+    assertEquals(LocalDate.of(2026, 11, 7), plan.ownLastSafeDays().get(0));
+    assertEquals(LocalDate.of(2026, 11, 23), plan.ownLastSafeDays().get(1), "the next winter");
+  }
+
+  @Test
+  void step11TheDateFollows() {
+    LocalDate day = LocalDate.of(2026, 11, 7);
+    assertTrue(garden.settings().isMovingDay(day), "a Saturday");
 
     Move down = plan.move(Move.Kind.MOVE_DOWN).orElseThrow();
     Violation because = down.because().orElseThrow();
     assertEquals(day, down.date());
+    assertEquals("Mulch bed", down.to().name());
+    assertEquals(2, plan.moves().size());
+    assertTrue(plan.broken().isEmpty());
     assertEquals(Rule.ROOT_BALL, because.rule());
-    assertEquals(LocalDate.of(2021, 11, 7), because.day());
-    assertEquals(lowestEdgeC(LocalDate.of(2021, 11, 6)), because.foundC(), 0.1);
-    assertEquals(rootLimitC(LocalDate.of(2021, 11, 6)), because.limitC(), 0.1);
+    assertEquals(EIGHTH, because.day());
+    assertEquals(sunriseOfTheEighthC(), because.foundC(), 1);
+    assertEquals(limitC(SEVENTH), because.limitC(), 0.15);
   }
 
-  /** Day length from the Sun's declination, h; good to a few minutes. */
-  private static double dayLengthH(LocalDate day) {
-    double declination =
-        Math.toRadians(-23.44) * Math.cos(2 * Math.PI * (day.getDayOfYear() + 10) / 365.25);
-    double latitude = Math.toRadians(LATITUDE_DEG);
-    double cosine =
-        (Math.sin(Math.toRadians(-0.833)) - Math.sin(latitude) * Math.sin(declination))
-            / (Math.cos(latitude) * Math.cos(declination));
-    return 2 * Math.toDegrees(Math.acos(cosine)) / 15;
+  private static List<Double> row(LocalDate day) {
+    return List.of(file.get(day)[0], file.get(day)[1]);
   }
 
-  /** The air at the bench at any time, °C: docs/models/air.md. */
-  private static double airC(LocalDate day, double hour) {
-    double[] today = file.get(day);
-    double lengthH = dayLengthH(day);
-    double sunrise = 12 - lengthH / 2;
-    double sunset = 12 + lengthH / 2;
-    double stationC;
-    if (hour >= sunrise && hour <= sunset) {
-      stationC = rising(today, lengthH, hour - sunrise);
-    } else if (hour > sunset) {
-      stationC = falling(today, lengthH, file.get(day.plusDays(1))[0], hour - sunset);
-    } else {
-      double[] yesterday = file.get(day.minusDays(1));
-      stationC = falling(yesterday, lengthH, today[0], hour + 24 - sunset);
+  private static double meanC(LocalDate evening) {
+    double[] next = file.get(evening.plusDays(1));
+    return HandArithmetic.meanC(file.get(evening)[1], next[0], next[1]);
+  }
+
+  /** Degree-days below 10 °C of the nights since July, before that one. */
+  private static double coldKd(LocalDate evening) {
+    return LocalDate.of(2021, 7, 1)
+        .datesUntil(evening)
+        .mapToDouble(day -> Math.max(0, 10 - meanC(day)))
+        .sum();
+  }
+
+  private static double limitC(LocalDate evening) {
+    return HandArithmetic.limitC(coldKd(evening));
+  }
+
+  private static int hour(LocalDate day, int hour) {
+    return 24 * winter.index(day) + hour;
+  }
+
+  private static double airC(LocalDate day, int hour) {
+    return bench.airC()[hour(day, hour)];
+  }
+
+  private static double lowestC(LocalDate evening) {
+    return atHome.trace().ballMinC()[winter.index(evening)];
+  }
+
+  private static double programsLimitC(LocalDate evening) {
+    return atHome.state().rootLimitC()[winter.index(evening)];
+  }
+
+  /** The program's ball at the full hour, lived from 1 November in the program's air. */
+  private static RootBall programsBall(LocalDate day, int hour) {
+    ThermalClass pot = ThermalClass.of(garden.plants().get(0).container());
+    int from = hour(LocalDate.of(2021, 11, 1), 12);
+    RootBall ball = new RootBall(pot, RootBall.WATER_FRACTION, bench.airC()[from]);
+    for (int h = from; h < hour(day, hour); h++) {
+      ball.hour(bench.airC()[h] - FELT_OF_SKY * bench.skyK()[h], AROUND_W_PER_K);
     }
-    double rangeK = today[1] - today[0];
-    double offsetK = rangeK > 8 ? SITE_COLDER_K : 0;
-    return stationC - offsetK * Math.max(0, Math.min(1, (today[1] - stationC) / rangeK));
-  }
-
-  private static double rising(double[] day, double lengthH, double sinceSunriseH) {
-    return day[0] + (day[1] - day[0]) * Math.sin(Math.PI * sinceSunriseH / (lengthH + 4));
-  }
-
-  private static double falling(
-      double[] day, double lengthH, double nextMinimumC, double sinceSunsetH) {
-    double atSunset = rising(day, lengthH, lengthH);
-    double nightH = 24 - lengthH;
-    return atSunset - (atSunset - nextMinimumC) / Math.log(nightH + 1) * Math.log(sinceSunsetH + 1);
-  }
-
-  private static double lowestOfTheMorning(LocalDate day) {
-    double lowest = 99;
-    for (int hour = 0; hour < 12; hour++) {
-      lowest = Math.min(lowest, airC(day, hour));
-    }
-    return lowest;
-  }
-
-  /** Side, top and base of the pot on an open bench, wind 2 m/s, plastic wall. */
-  private static double bothWPerK() {
-    double surface = 1 / (5.7 + 3.8 * 2.0);
-    double wall = surface + 0.015;
-    return SIDE_M2 / wall + FOOT_M2 / surface + FOOT_M2 / wall;
-  }
-
-  /**
-   * Lowest edge of the night that begins on that day, stepped every ten seconds from far before.
-   */
-  private static double lowestEdgeC(LocalDate evening) {
-    double volumeM3 = garden.plants().get(0).container().volumeL() / 1000;
-    double[] shareM3 = {0.35 * volumeM3, 0.65 * volumeM3};
-    double areaM2 = SIDE_M2 + 2 * FOOT_M2;
-    double inner =
-        Math.min(
-            0.8 * areaM2 * Math.pow(1 - 0.35 / 2, 2.0 / 3) / (0.5 * volumeM3 / areaM2),
-            0.5 * shareM3[1] * 1.413e6 / 900);
-    double[] heatJ = {shareM3[0] * 2.0286e6 * 12, shareM3[1] * 2.0286e6 * 12};
-    double lowest = 99;
-    LocalDate start = evening.minusDays(4);
-    for (long second = 0; second < 5 * 86400; second += 10) {
-      double hour = 12 + second / 3600.0;
-      LocalDate day = start.plusDays((long) (hour / 24));
-      // As the program does, the air of an hour holds for the hour.
-      double aroundC = airC(day, Math.floor(hour % 24));
-      double edgeC = temperatureC(heatJ[0], shareM3[0]);
-      double coreC = temperatureC(heatJ[1], shareM3[1]);
-      heatJ[0] += 10 * (bothWPerK() * (aroundC - edgeC) + inner * (coreC - edgeC));
-      heatJ[1] += 10 * inner * (edgeC - coreC);
-      if (second >= 4 * 86400) {
-        lowest = Math.min(lowest, temperatureC(heatJ[0], shareM3[0]));
-      }
-    }
-    return lowest;
-  }
-
-  /** Water share 0.27: 2.03 MJ/m3K unfrozen, 1.41 frozen, 90.2 MJ/m3 between. */
-  private static double temperatureC(double heatJ, double volumeM3) {
-    double latentJ = volumeM3 * 0.27 * 334e6;
-    if (heatJ > 0) {
-      return heatJ / (volumeM3 * 2.0286e6);
-    }
-    return heatJ < -latentJ ? (heatJ + latentJ) / (volumeM3 * 1.413e6) : 0;
-  }
-
-  /**
-   * The beech's root limit on the evening of that day, °C: from -2 towards -9, by the cold below 10
-   * °C of each day since July. A ball of this size has the mean of its air, so air serves.
-   */
-  private static double rootLimitC(LocalDate evening) {
-    double limit = -2;
-    boolean feltCold = false;
-    for (LocalDate day = LocalDate.of(2021, 7, 1); day.isBefore(evening); day = day.plusDays(1)) {
-      double mean = 0;
-      for (int hour = 12; hour < 36; hour++) {
-        mean += airC(day.plusDays(hour / 24), hour % 24) / 24;
-      }
-      double lost = (limit + 9) / 7;
-      double gain = Math.min(0, mean - 10) * 0.012 * 7 * lost;
-      double loss = feltCold ? Math.max(0, mean - 10) * 0.003 * 7 * (1 - lost) : 0;
-      limit = Math.max(-9, Math.min(-2, limit + gain + loss));
-      feltCold |= mean < 10;
-    }
-    return limit;
+    return ball;
   }
 }
