@@ -25,7 +25,9 @@ import org.hibernacle.planning.PlantPlan;
 import org.hibernacle.planning.Question;
 import org.hibernacle.planning.SeasonPlan;
 import org.hibernacle.planning.SeasonPlanner;
+import org.hibernacle.planning.WinterJudged;
 import org.hibernacle.report.EarlierLog;
+import org.hibernacle.report.Hindsight;
 import org.hibernacle.report.PlantStory;
 import org.hibernacle.report.ReportAuthor;
 import org.hibernacle.report.RunFacts;
@@ -99,6 +101,13 @@ final class PlanCommand implements Callable<Integer> {
               + " other dates would do. Writes nothing.")
   private Optional<String> explain = Optional.empty();
 
+  @Option(
+      names = "--leave-one-out",
+      description =
+          "Judges the planner instead: plans from all winters on file but one, lives the plan"
+              + " through that one, for each. Writes nothing; takes as many plans as winters.")
+  private boolean leaveOneOut;
+
   @Option(names = "--dry-run", description = "Plans and prints the summary, writes nothing.")
   private boolean dryRun;
 
@@ -133,6 +142,9 @@ final class PlanCommand implements Callable<Integer> {
     Question question = new Question(inventory.get(), series.get(), logged, seasonYear());
     if (explain.isPresent()) {
       return explain(question, problems);
+    }
+    if (leaveOneOut) {
+      return leaveOneOut(question, problems);
     }
     Optional<SeasonPlan> plan = SeasonPlanner.plan(question);
     if (plan.isEmpty()) {
@@ -191,6 +203,18 @@ final class PlanCommand implements Callable<Integer> {
     return told.get().plan().verdict() == PlantPlan.Verdict.UNPROTECTED
         ? ExitCode.UNPROTECTED
         : ExitCode.DONE;
+  }
+
+  private int leaveOneOut(Question question, Problems problems) {
+    List<WinterJudged> judged = SeasonPlanner.leaveOneOut(question);
+    if (judged.isEmpty()) {
+      return noWinter(problems);
+    }
+    PrintWriter out = spec.commandLine().getOut();
+    Words words = Words.of(question.inventory().settings().language());
+    Hindsight.write(judged, words).forEach(out::println);
+    out.flush();
+    return ExitCode.DONE;
   }
 
   private RunFacts facts(SeasonPlan plan, Problems problems, Optional<SheetTable> earlierLog)

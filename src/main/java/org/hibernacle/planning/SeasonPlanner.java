@@ -81,13 +81,32 @@ public final class SeasonPlanner {
     return of(question).map(planner -> planner.explain(id));
   }
 
+  /**
+   * Judges the planner by each winter on file, planned for from all the others.
+   *
+   * @return one entry a winter, oldest first; none with fewer than two usable winters
+   */
+  public static List<WinterJudged> leaveOneOut(Question question) {
+    WinterSelection selection = selection(question);
+    return selection.winters().isEmpty()
+        ? List.of()
+        : new LeaveOneOut(question.inventory(), winters(question, selection)).judge();
+  }
+
   private static Optional<SeasonPlanner> of(Question question) {
+    WinterSelection selection = selection(question);
+    return selection.winters().isEmpty()
+        ? Optional.empty()
+        : Optional.of(new SeasonPlanner(question, selection, winters(question, selection)));
+  }
+
+  private static WinterSelection selection(Question question) {
+    return WinterSelection.of(question.file(), question.inventory().settings().southern());
+  }
+
+  private static WintersOnFile winters(Question question, WinterSelection selection) {
     Inventory inventory = question.inventory();
     Settings settings = inventory.settings();
-    WinterSelection selection = WinterSelection.of(question.file(), settings.southern());
-    if (selection.winters().isEmpty()) {
-      return Optional.empty();
-    }
     List<Season> seasons = selection.winters().stream().map(UsableWinter::season).toList();
     Season planned =
         question.seasonYear().isPresent()
@@ -100,9 +119,7 @@ public final class SeasonPlanner {
     question
         .loggers()
         .forEach((place, s) -> logged.put(place, new HourlyAir(s, settings.latitudeDeg())));
-    WintersOnFile onFile =
-        new WintersOnFile(planned, winters, inventory.places(), settings.latitudeDeg(), logged);
-    return Optional.of(new SeasonPlanner(question, selection, onFile));
+    return new WintersOnFile(planned, winters, inventory.places(), settings.latitudeDeg(), logged);
   }
 
   private Explanation explain(String id) {

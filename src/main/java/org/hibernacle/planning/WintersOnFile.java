@@ -54,6 +54,30 @@ final class WintersOnFile {
     }
   }
 
+  private WintersOnFile(
+      Season season,
+      List<Place> places,
+      List<Simulator> simulators,
+      PlaceNights[][] nights,
+      int[][] planNight) {
+    this.season = season;
+    this.places = places;
+    this.simulators = simulators;
+    this.nights = nights;
+    this.planNight = planNight;
+  }
+
+  /** All winters but one. */
+  WintersOnFile without(int winter) {
+    int[] kept = IntStream.range(0, count()).filter(w -> w != winter).toArray();
+    return new WintersOnFile(
+        season,
+        places,
+        IntStream.of(kept).mapToObj(simulators::get).toList(),
+        IntStream.of(kept).mapToObj(w -> nights[w]).toArray(PlaceNights[][]::new),
+        IntStream.of(kept).mapToObj(w -> planNight[w]).toArray(int[][]::new));
+  }
+
   Season season() {
     return season;
   }

@@ -18,6 +18,7 @@ import org.hibernacle.planning.PlaceFit;
 import org.hibernacle.planning.Rule;
 import org.hibernacle.planning.SeasonPlan;
 import org.hibernacle.planning.Task;
+import org.hibernacle.planning.WinterJudged;
 import org.junit.jupiter.api.Test;
 
 class WordsTest {
@@ -54,6 +55,7 @@ class WordsTest {
     ReportAuthor.write(with(plan, 0, 1), Fixtures.facts(), words);
     ReportAuthor.write(with(plan, 5, 7), Fixtures.facts(), words);
     ExplanationFixture.all(plan).forEach(told -> PlantStory.write(told, Fixtures.facts(), words));
+    Hindsight.write(List.of(new WinterJudged(plan.season(), 18, 2, 1, 900, 120)), words);
     for (PlaceFit fit : PlaceFit.values()) {
       words.of("fit", fit);
     }
