@@ -85,7 +85,8 @@ record Exchange(double airWPerK, double baseWPerK, double skyWPerK) {
   /** The same with mulch of that conductivity, W/mK (> 0). */
   static Exchange of(
       ThermalClass pot, Place place, boolean covered, double snowM, double mulchWPerMK) {
-    double outer = 1 / surfaceWPerM2K(place);
+    double bare = 1 / surfaceWPerM2K(place);
+    double outer = bare;
     if (covered && place.cover() == Cover.FLEECE) {
       outer += FLEECE_M2K_PER_W;
     }
@@ -94,7 +95,8 @@ record Exchange(double airWPerK, double baseWPerK, double skyWPerK) {
     if (place.kind() == PlaceKind.BENCH) {
       double side = pot.sideM2() * throughWall;
       double top = pot.footM2() / outer;
-      return new Exchange(side + top + pot.footM2() * throughWall, 0, top + side / 2);
+      double floor = pot.footM2() / (bare + pot.wallM2KPerW());
+      return new Exchange(side + top + floor, 0, top + side / 2);
     }
     double baseWPerK = 2 * diameterM * GROUND_W_PER_MK;
     double heightM = pot.sideM2() / (Math.PI * diameterM);
