@@ -1,7 +1,5 @@
 package org.hibernacle.planning;
 
-import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -190,25 +188,10 @@ public final class SeasonPlanner {
             Margins.tightest(winters, found.lived()),
             broken,
             PlantPlanner.worst(found.atHome()),
-            lastSafeDays(found.atHome()),
             one.displaced(),
             found.shuttle(),
             new NightTriggers(winters).of(found),
             Mass.wetKg(plant.container()));
     return new Planned(plan, new PlantTasks(plant, winters, found, moves).tasks());
-  }
-
-  /** Each winter's last day on which leaving home was early enough, as days of the season. */
-  private List<LocalDate> lastSafeDays(List<Lived> atHome) {
-    Season season = winters.season();
-    List<LocalDate> days = new ArrayList<>();
-    for (Lived lived : atHome) {
-      lived.violations().stream()
-          .mapToInt(b -> winters.planNight(lived.winter(), b.night()))
-          .min()
-          .ifPresent(night -> days.add(season.day(night)));
-    }
-    days.sort(null);
-    return days;
   }
 }

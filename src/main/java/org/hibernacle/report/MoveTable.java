@@ -1,6 +1,9 @@
 package org.hibernacle.report;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.hibernacle.model.Plant;
 import org.hibernacle.planning.Lifting;
 import org.hibernacle.planning.Move;
@@ -32,13 +35,16 @@ final class MoveTable {
             .column("kg-each", 9, m.measures().kilograms())
             .column("people", 10)
             .entry("done", 8, Section.Entry.TICK)
-            .workbookColumn("count", 8);
+            .workbookColumn("count", 8)
+            .workbookColumn("early", 13)
+            .workbookColumn("typical", 13)
+            .workbookColumn("late", 13);
     for (PlantMove pm : m.plan().movesByDate()) {
       Plant plant = pm.plan().plant();
       Move move = pm.move();
       StyleRole role = role(move.kind());
-      table.row(
-          role,
+      List<Cell> cells = new ArrayList<>();
+      cells.addAll(
           List.of(
               new Cell.Day(move.date()),
               new Cell.Level(role, m.words().of("move", move.kind())),
@@ -50,8 +56,18 @@ final class MoveTable {
               people(m, pm.plan()),
               new Cell.Gap(),
               Measures.count(plant.count())));
+      cells.addAll(ownDays(Optional.of(move)));
+      table.row(role, cells);
     }
     return table.build();
+  }
+
+  /** Early, typical and late of the winters' own dates of a move; gaps where there are none. */
+  static List<Cell> ownDays(Optional<Move> move) {
+    return Stream.of(
+            move.flatMap(Move::earliest), move.flatMap(Move::typical), move.flatMap(Move::latest))
+        .map(day -> day.<Cell>map(Cell.Day::new).orElse(new Cell.Gap()))
+        .toList();
   }
 
   private static String name(Material m, Plant plant) {

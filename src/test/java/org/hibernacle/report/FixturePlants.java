@@ -258,7 +258,11 @@ final class FixturePlants {
 
     private Row add(Move.Kind kind, LocalDate date, Place to, Optional<Violation> because) {
       Place from = moves.isEmpty() ? BENCH : moves.get(moves.size() - 1).to();
-      moves.add(new Move(kind, date, from, to, because));
+      int way = kind.homeward() ? -1 : 1;
+      List<LocalDate> ownDays =
+          List.of(
+              date, date.plusDays(way * 9L), date.plusDays(way * 16L), date.plusDays(way * 40L));
+      moves.add(new Move(kind, date, from, to, because, ownDays));
       return this;
     }
 
@@ -273,7 +277,6 @@ final class FixturePlants {
           tightest,
           List.of(),
           Optional.empty(),
-          List.of(),
           Optional.empty(),
           Optional.empty(),
           List.of(-16.1),
@@ -307,7 +310,6 @@ final class FixturePlants {
           new Tightest(COLD, COLD_DAY, moves.get(0).to().name(), ballC, -4),
           broken,
           Optional.of(violation(Rule.ROOT_BALL, BENCH, -12.3)),
-          List.of(LocalDate.of(2026, 11, 9), LocalDate.of(2026, 11, 30), LocalDate.of(2027, 1, 2)),
           displaced,
           shuttle,
           stays.stream().map(stay -> stay.place().equals(BENCH) ? -2.5 : -12.0).toList(),
