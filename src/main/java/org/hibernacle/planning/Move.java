@@ -54,11 +54,20 @@ public record Move(
     /** From a roofed place to the ground in spring. */
     STEP_OUT,
     /** Back home. */
-    RETURN;
+    RETURN,
+    /** The pot is wrapped where it stands. */
+    WRAP,
+    /** The wrap comes off again. */
+    UNWRAP;
+
+    /** Whether the pot is carried at all. */
+    public boolean carries() {
+      return this != WRAP && this != UNWRAP;
+    }
 
     /** Whether it brings the plant towards home. */
     public boolean homeward() {
-      return this == STEP_OUT || this == RETURN;
+      return this == STEP_OUT || this == RETURN || this == UNWRAP;
     }
   }
 

@@ -112,8 +112,12 @@ final class Reasons {
   }
 
   private Move.Kind kind(int from, int to) {
+    if (winters.places().get(to).wrapOf().isPresent()) {
+      return Move.Kind.WRAP;
+    }
     if (to == home) {
-      return Move.Kind.RETURN;
+      boolean wrapped = winters.places().get(from).wrapOf().isPresent();
+      return wrapped ? Move.Kind.UNWRAP : Move.Kind.RETURN;
     }
     if (winters.places().get(to).roofed()) {
       return Move.Kind.MOVE_IN;

@@ -92,10 +92,10 @@ final class MoveTable {
 
   static StyleRole role(Move.Kind kind) {
     return switch (kind) {
-      case MOVE_DOWN -> StyleRole.MOVE_DOWN;
+      case MOVE_DOWN, WRAP -> StyleRole.MOVE_DOWN;
       case MOVE_IN -> StyleRole.MOVE_IN;
       case STEP_OUT -> StyleRole.STEP_OUT;
-      case RETURN -> StyleRole.RETURN;
+      case RETURN, UNWRAP -> StyleRole.RETURN;
     };
   }
 }

@@ -38,24 +38,28 @@ final class PlantTable {
             .column("move-down", 13, StyleRole.MOVE_DOWN)
             .column("move-in", 13, StyleRole.MOVE_IN)
             .column("step-out", 13, StyleRole.STEP_OUT)
-            .column("return", 13, StyleRole.RETURN)
-            .column("status", 13)
-            .paperLine("summary")
-            .wordsColumn("why", 76)
-            .workbookColumn("home", 13)
-            .workbookColumn("pot", 8, m.measures().litres())
-            .workbookColumn("margin", 10, m.measures().degreesApart())
-            .workbookColumn("margin-day", 14)
-            .workbookColumn("trigger-home", 12, m.measures().degrees())
-            .workbookColumn("trigger-winter", 12, m.measures().degrees())
-            .workbookColumn("held", 17)
-            .workbookColumn("poison", 20)
-            .workbookColumn("leave-early", 13)
-            .workbookColumn("leave-typical", 13)
-            .workbookColumn("leave-late", 13)
-            .workbookColumn("back-early", 13)
-            .workbookColumn("back-typical", 13)
-            .workbookColumn("back-late", 13);
+            .column("return", 13, StyleRole.RETURN);
+    if (m.kinds().contains(Move.Kind.WRAP)) {
+      table.column("wrap", 13, StyleRole.MOVE_DOWN).column("unwrap", 13, StyleRole.RETURN);
+    }
+    table
+        .column("status", 13)
+        .paperLine("summary")
+        .wordsColumn("why", 76)
+        .workbookColumn("home", 13)
+        .workbookColumn("pot", 8, m.measures().litres())
+        .workbookColumn("margin", 10, m.measures().degreesApart())
+        .workbookColumn("margin-day", 14)
+        .workbookColumn("trigger-home", 12, m.measures().degrees())
+        .workbookColumn("trigger-winter", 12, m.measures().degrees())
+        .workbookColumn("held", 17)
+        .workbookColumn("poison", 20)
+        .workbookColumn("leave-early", 13)
+        .workbookColumn("leave-typical", 13)
+        .workbookColumn("leave-late", 13)
+        .workbookColumn("back-early", 13)
+        .workbookColumn("back-typical", 13)
+        .workbookColumn("back-late", 13);
     for (PlantPlan p : m.byName()) {
       table.row(role(p), cells(p));
     }
@@ -69,7 +73,7 @@ final class PlantTable {
     cells.add(new Cell.Text(plant.name()));
     cells.add(new Cell.Text(plant.species().taxon()));
     cells.add(new Cell.Text(m.winterStay(p).place().name()));
-    for (Move.Kind kind : Move.Kind.values()) {
+    for (Move.Kind kind : m.kinds()) {
       cells.add(p.move(kind).<Cell>map(mv -> new Cell.Day(mv.date())).orElse(new Cell.Gap()));
     }
     cells.add(new Cell.Level(role(p), status(p)));
@@ -84,7 +88,7 @@ final class PlantTable {
     cells.add(new Cell.Text(m.held(p)));
     cells.add(m.poison(plant.species()));
     cells.addAll(MoveTable.ownDays(p.moves().stream().findFirst()));
-    cells.addAll(MoveTable.ownDays(p.move(Move.Kind.RETURN)));
+    cells.addAll(MoveTable.ownDays(comingHome(p)));
     return cells;
   }
 
@@ -123,7 +127,11 @@ final class PlantTable {
   /** The winters' own dates of leaving and coming back, as phrases; blank where there are none. */
   private String ownDays(PlantPlan p) {
     String leaving = ownDays("plant.leaving", p.moves().stream().findFirst());
-    return leaving + ownDays("plant.back", p.move(Move.Kind.RETURN));
+    return leaving + ownDays("plant.back", comingHome(p));
+  }
+
+  private static Optional<Move> comingHome(PlantPlan p) {
+    return p.move(Move.Kind.RETURN).or(() -> p.move(Move.Kind.UNWRAP));
   }
 
   private String ownDays(String phrase, Optional<Move> move) {
