@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.hibernacle.climate.Winter;
-import org.hibernacle.model.Place;
 import org.hibernacle.planning.Explanation.PlaceTrial;
 import org.hibernacle.planning.Explanation.WhatIf;
 import org.hibernacle.planning.Explanation.WinterLived;
@@ -28,23 +27,18 @@ final class Explainer {
   Explanation explain(SeasonPlan season, PlantPlan plan) {
     List<PlaceTrial> places = new ArrayList<>();
     for (int p = 0; p < winters.places().size(); p++) {
-      place(p).ifPresent(places::add);
+      places.add(place(p));
     }
     List<WinterLived> lived = found.lived().stream().map(this::winter).toList();
     return new Explanation(
         season, plan, places, Cost.ease(found.cost().comfort()), lived, whatIfs(plan));
   }
 
-  /** How a place would do; nothing to tell of wraps for pots that are carried. */
-  private Optional<PlaceTrial> place(int p) {
-    Place place = winters.places().get(p);
-    PlaceFit fit = PlaceFit.of(planner.plant(), place);
-    if (fit == PlaceFit.CARRIED) {
-      return Optional.empty();
-    }
+  private PlaceTrial place(int p) {
+    PlaceFit fit = PlaceFit.of(planner.plant(), winters.places().get(p));
     if (fit != PlaceFit.SUITS) {
-      return Optional.of(
-          new PlaceTrial(place, fit, 0, Optional.empty(), Optional.empty(), Optional.empty()));
+      return new PlaceTrial(
+          winters.places().get(p), fit, 0, Optional.empty(), Optional.empty(), Optional.empty());
     }
     List<Lived> lives = p == planner.home() ? found.atHome() : planner.guess(p);
     List<LocalDate> days =
@@ -52,14 +46,13 @@ final class Explainer {
             .flatMap(l -> l.violations().stream().map(b -> planDay(l, b.night())))
             .sorted()
             .toList();
-    return Optional.of(
-        new PlaceTrial(
-            place,
-            fit,
-            broken(lives),
-            PlantPlanner.worst(lives),
-            days.stream().findFirst(),
-            days.isEmpty() ? Optional.empty() : Optional.of(days.get(days.size() - 1))));
+    return new PlaceTrial(
+        winters.places().get(p),
+        fit,
+        broken(lives),
+        PlantPlanner.worst(lives),
+        days.stream().findFirst(),
+        days.isEmpty() ? Optional.empty() : Optional.of(days.get(days.size() - 1)));
   }
 
   private WinterLived winter(Lived lived) {
