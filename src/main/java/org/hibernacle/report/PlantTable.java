@@ -40,7 +40,7 @@ final class PlantTable {
             .column("step-out", 13, StyleRole.STEP_OUT)
             .column("return", 13, StyleRole.RETURN);
     if (m.kinds().contains(Move.Kind.WRAP)) {
-      table.column("wrap", 13, StyleRole.MOVE_DOWN).column("unwrap", 13, StyleRole.RETURN);
+      table.workbookColumn("wrap", 13).workbookColumn("unwrap", 13);
     }
     table
         .column("status", 13)

@@ -125,6 +125,14 @@ final class FixturePlants {
                 LocalDate.of(2027, 4, 23),
                 LocalDate.of(2027, 4, 12))
             .moves());
+    // Nobody carries it.
+    Place wrapped = BENCH.wrapped("Bench, wrapped", Place.Cover.FLEECE, 0);
+    all.add(
+        new Row("P-15", "The tub", "Quercus ilex")
+            .pot(80, true)
+            .move(Move.Kind.WRAP, 2026, 11, 28, wrapped, violation(Rule.ROOT_BALL, BENCH, -7.4))
+            .move(Move.Kind.UNWRAP, 2027, 2, 20, BENCH, on(2025, 2, 14, Rule.ROOT_BALL, -5.4))
+            .moves());
     // Lives indoors.
     all.add(new Row("P-11", "+ Aunt", "Ficus retusa").stays(HALL, 15));
     // Wished into a room; six in one row.
