@@ -53,7 +53,7 @@ final class MoveTable {
               new Cell.Text(move.from().name()),
               new Cell.Text(move.to().name()),
               m.measures().massCell(pm.plan().estimatedMassKg()),
-              people(m, pm.plan()),
+              people(m, pm),
               new Cell.Gap(),
               Measures.count(plant.count())));
       cells.addAll(ownDays(Optional.of(move)));
@@ -76,16 +76,19 @@ final class MoveTable {
         : m.words().text("move.pots", plant.name(), plant.count());
   }
 
-  /** Whether one pot of the row wants two people. */
-  static boolean heavy(PlantPlan p) {
-    return p.estimatedMassKg() > Lifting.aloneKg(p.plant().container());
+  /** Whether one pot of the row is carried and wants two people. */
+  static boolean heavy(PlantMove pm) {
+    PlantPlan p = pm.plan();
+    return pm.move().kind().carries()
+        && p.estimatedMassKg() > Lifting.aloneKg(p.plant().container());
   }
 
-  private static Cell people(Material m, PlantPlan p) {
-    if (heavy(p)) {
+  private static Cell people(Material m, PlantMove pm) {
+    PlantPlan p = pm.plan();
+    if (heavy(pm)) {
       return new Cell.Level(StyleRole.CAUTION, m.words().text("people.two"));
     }
-    return p.estimatedMassKg() > Lifting.CAUTION_KG
+    return pm.move().kind().carries() && p.estimatedMassKg() > Lifting.CAUTION_KG
         ? new Cell.Text(m.words().text("people.care"))
         : new Cell.Text(m.words().text("people.one"));
   }
