@@ -34,7 +34,7 @@ final class NightTriggers {
     for (Lived lived : lives) {
       boolean[] broken = new boolean[lived.path().length];
       lived.violations().stream()
-          .filter(b -> b.violation().rule().keepsMargin())
+          .filter(b -> b.violation().rule().asksForMore())
           .forEach(b -> broken[b.night()] = true);
       Winter winter = winters.winter(lived.winter());
       for (int n = Rules.firstJudged(winter); n < Rules.endJudged(winter); n++) {

@@ -23,6 +23,8 @@ final class Rules {
   /** Week's mean air above which hardy plants at rest may not stand under a roof, °C. */
   static final double REST_CEILING_C = 5;
 
+  private static final int WEEK = 7;
+
   /** Freshly cut roots must not freeze for this long, days; common practice, no source. */
   static final int FRESH_ROOT_DAYS = 42;
 
@@ -48,6 +50,7 @@ final class Rules {
     for (int night = firstJudged(winter); night < endJudged(winter); night++) {
       rootBall(lived, night, broken);
       shoots(lived, night, broken);
+      outOfTheWarm(lived, night, broken);
       chilling(lived, night, broken);
       wokenGrowth(lived, night, broken);
       ballFrozen(lived, night, broken);
@@ -118,6 +121,55 @@ final class Rules {
         trace.airMinC()[night],
         limitC,
         deficitK);
+  }
+
+  /**
+   * A plant that stood for a week under a roof, and that week above 5 °C, meets no night within 4 K
+   * of its limits in its first week outside.
+   */
+  private void outOfTheWarm(Lived lived, int night, List<Lived.Broken> broken) {
+    if (!isOutOfTheWarm(lived, night)) {
+      return;
+    }
+    BallTrace trace = lived.trace();
+    double rootLimitC = lived.state().rootLimitC()[night];
+    double keptC = rootLimitC + Rule.OUT_OF_THE_WARM_K;
+    if (rootLimitC <= Rule.PLATEAU_SUFFICES_C) {
+      keptC = Math.min(keptC, 0);
+    }
+    double rootsMissK = keptC - trace.ballMinC()[night];
+    double shootLimitC = lived.state().shootLimitC()[night];
+    double shootsMissK =
+        night < lived.state().budBreak()
+            ? shootLimitC + Rule.OUT_OF_THE_WARM_K - trace.airMinC()[night]
+            : Double.NEGATIVE_INFINITY;
+    boolean roots = rootsMissK >= shootsMissK;
+    add(
+        broken,
+        lived,
+        Rule.OUT_OF_THE_WARM,
+        night,
+        roots ? trace.ballMinHour()[night] : trace.airMinHour()[night],
+        roots ? trace.ballMinC()[night] : trace.airMinC()[night],
+        roots ? rootLimitC : shootLimitC,
+        Math.max(rootsMissK, shootsMissK));
+  }
+
+  private boolean isOutOfTheWarm(Lived lived, int night) {
+    int inside = night;
+    while (inside > night - WEEK && inside >= 0 && !place(lived, inside).roofed()) {
+      inside--;
+    }
+    if (inside == night || inside < WEEK - 1) {
+      return false;
+    }
+    for (int n = inside; n > inside - WEEK; n--) {
+      if (!place(lived, n).roofed()) {
+        return false;
+      }
+    }
+    double weekC = winters.nights(lived.winter(), lived.path()[inside]).weekMeanC()[inside];
+    return weekC > REST_CEILING_C;
   }
 
   /** A plant that does not harden is spared a harmful dose of chill. */

@@ -26,7 +26,7 @@ final class Shuttles {
   /** Being away for a night changes what the next ones meet; tried this often. */
   private static final int MOST_ROUNDS = 4;
 
-  private static final Set<Rule> FROST = Set.of(Rule.ROOT_BALL, Rule.SHOOTS);
+  private static final Set<Rule> FROST = Set.of(Rule.ROOT_BALL, Rule.SHOOTS, Rule.OUT_OF_THE_WARM);
 
   private final Plant plant;
   private final WintersOnFile winters;

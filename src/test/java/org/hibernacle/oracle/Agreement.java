@@ -33,7 +33,7 @@ final class Agreement {
   /** By how much the oracle may see a rule broken that the plan sees kept. */
   static double mostMiss(Rule rule) {
     return switch (rule) {
-      case ROOT_BALL -> BALL_K + LIMIT_K;
+      case ROOT_BALL, OUT_OF_THE_WARM -> BALL_K + LIMIT_K;
       case SHOOTS -> AIR_K + LIMIT_K;
       case CHILLING -> CHILL_K;
       case WOKEN_GROWTH -> AIR_K;
@@ -67,6 +67,9 @@ final class Agreement {
       case SHOOTS ->
           near(told.foundC(), night.lowestAirC(), AIR_K)
               && near(told.limitC(), night.shootLimitC(), LIMIT_K);
+      case OUT_OF_THE_WARM ->
+          nearBall(told.foundC(), night.lowestEdgeC())
+              || near(told.foundC(), night.lowestAirC(), AIR_K);
       case CHILLING, WOKEN_GROWTH -> near(told.foundC(), night.lowestAirC(), AIR_K);
       case TOO_WARM_AT_REST, WAKES_IN_THE_DARK -> near(told.foundC(), night.weekMeanC(), WEEK_K);
       case BALL_FROZEN -> nearBall(told.foundC(), night.lowestEdgeC());

@@ -144,6 +144,12 @@ final class FixturePlants {
             .moveUnasked(Move.Kind.MOVE_IN, 2026, 11, 14, ROOM)
             .moveUnasked(Move.Kind.RETURN, 2027, 1, 30, BENCH)
             .moves());
+    // Softened by a mild spring under glass.
+    all.add(
+        new Row("P-16", "", "Laurus nobilis")
+            .move(Move.Kind.MOVE_IN, 2026, 11, 1, GLASS, violation(Rule.ROOT_BALL, BENCH, -4.2))
+            .move(Move.Kind.RETURN, 2027, 4, 17, BENCH, on(2025, 4, 14, Rule.OUT_OF_THE_WARM, -2))
+            .moves());
     // Still in leaf in a dark store.
     all.add(
         new Row("P-13", "", "Ulmus parvifolia")
