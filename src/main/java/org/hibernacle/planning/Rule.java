@@ -26,6 +26,11 @@ public enum Rule {
     return this == ROOT_BALL || this == SHOOTS;
   }
 
+  /** Whether a colder night breaks it. */
+  public boolean isCold() {
+    return asksForMore() || this == CHILLING || this == WOKEN_GROWTH || this == BALL_FROZEN;
+  }
+
   /** Whether the rule asks for more than that a limit is not passed. */
   public boolean asksForMore() {
     return keepsMargin() || this == OUT_OF_THE_WARM;
