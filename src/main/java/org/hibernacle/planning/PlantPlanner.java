@@ -279,6 +279,13 @@ final class PlantPlanner {
     return trial.live(path.placeByNight());
   }
 
+  /** The same, with the nights back that a path may have. */
+  List<Lived> live(Path path, Optional<Shuttle> shuttle) {
+    return IntStream.range(0, winters.count())
+        .mapToObj(w -> trial.live(w, winters.inWinter(w, path.placeByNight()), home, shuttle))
+        .toList();
+  }
+
   private long[][] costs(int[][] worst) {
     long[][] costs = new long[worst.length][season.days()];
     for (int p = 0; p < worst.length; p++) {

@@ -43,6 +43,11 @@ public record Shuttle(
     }
   }
 
+  /** Whether it is a night to carry the plant back, by the forecast. */
+  boolean isNightBack(LocalDate planDay, double homeAirC) {
+    return !planDay.isBefore(from) && !planDay.isAfter(to) && homeAirC < triggerC;
+  }
+
   /** Winters on file with such nights. */
   public int winters() {
     return perWinter().size();
