@@ -12,82 +12,79 @@ import org.hibernacle.planning.Violation;
 
 /**
  * What the oracle has to say against one plant's plan, beyond what rounding explains ({@link
- * Agreement}); nothing if it agrees. Growth that broke bud within a night of a move under or out of
- * a roof hangs on that single date and is not held against a plan.
+ * Agreement}). Growth that broke bud in a night next to a move hangs on that single date and is not
+ * held against a plan.
  */
 public final class Complaints {
   private final JudgedPlan garden;
   private final PlantPlan plant;
+  private final boolean givenUp;
+  private final double ballK;
+  private final List<String> complaints = new ArrayList<>();
 
-  public Complaints(JudgedPlan garden, PlantPlan plant) {
+  private Complaints(JudgedPlan garden, PlantPlan plant) {
     this.garden = garden;
     this.plant = plant;
+    this.ballK = Agreement.ballK(plant.plant());
+    this.givenUp = plant.verdict() == Verdict.UNPROTECTED;
   }
 
-  /** Rules broken that the plan does not tell of, and more winters than the risk allows. */
-  public List<String> brokenUntold() {
-    List<String> complaints = new ArrayList<>();
+  /** All of them; none if oracle and plan agree. */
+  public static List<String> about(JudgedPlan garden, PlantPlan plant) {
+    Complaints of = new Complaints(garden, plant);
     int failing = 0;
     for (Season winter : garden.winters()) {
       List<Night> nights = garden.nights(plant, winter);
-      List<Finding> findings = beyondRounding(nights, garden.broken(plant, winter, nights));
-      Set<Rule> told = EnumSet.noneOf(Rule.class);
-      plant.broken().stream()
-          .filter(v -> v.winter().equals(winter))
-          .forEach(v -> told.add(v.rule()));
-      findings.stream()
-          .filter(f -> !told.contains(f.rule()))
-          .forEach(f -> complaints.add("breaks untold: " + f));
-      failing += findings.isEmpty() ? 0 : 1;
+      failing += of.breaksIn(winter, nights) ? 1 : 0;
     }
     int allowed = plant.plant().priority() >= 4 ? 0 : garden.plan().caution().failuresAllowed();
-    if (plant.verdict() != Verdict.UNPROTECTED && failing > allowed) {
-      complaints.add("breaks rules in " + failing + " winters, of " + allowed + " accepted");
-    }
-    return complaints;
+    of.expect(of.givenUp || failing <= allowed, failing + " winters fail, accepted " + allowed);
+    of.expect(!of.givenUp || !plant.broken().isEmpty(), "given up without a reason");
+    return of.complaints;
   }
 
-  /** Limits broken, in any winter, though the plan counts the plant as protected. */
-  public List<String> belowLimits() {
-    List<String> complaints = new ArrayList<>();
-    for (Season winter : garden.winters()) {
-      if (plant.verdict() != Verdict.UNPROTECTED) {
-        List<Night> nights = garden.nights(plant, winter);
-        List<Finding> limits = garden.oracle().brokenLimits(plant.plant(), winter, nights);
-        beyondRounding(nights, limits).forEach(f -> complaints.add("below its limit: " + f));
+  private void expect(boolean holds, String otherwise) {
+    if (!holds) {
+      complaints.add(plant.plant().id() + " " + otherwise);
+    }
+  }
+
+  /** Whether any rule is broken in that winter. */
+  private boolean breaksIn(Season winter, List<Night> nights) {
+    List<Finding> all = garden.broken(plant, winter, nights);
+    List<Finding> findings = beyondRounding(nights, all);
+    Set<Rule> told = EnumSet.noneOf(Rule.class);
+    for (Violation violation : plant.broken()) {
+      if (violation.winter().equals(winter)) {
+        told.add(violation.rule());
+        toldInVain(violation, nights, all);
       }
     }
-    return complaints;
+    findings.forEach(f -> expect(told.contains(f.rule()), "breaks untold: " + f));
+    if (!givenUp) {
+      beyondRounding(nights, garden.oracle().brokenLimits(plant.plant(), winter, nights))
+          .forEach(f -> expect(false, "is below its limit: " + f));
+    }
+    return !findings.isEmpty();
   }
 
-  /** Rules that the plan says are broken where the oracle sees nothing of the kind. */
-  public List<String> toldInVain() {
-    List<String> complaints = new ArrayList<>();
-    if (plant.verdict() == Verdict.UNPROTECTED && plant.broken().isEmpty()) {
-      complaints.add("given up without a reason");
-    }
-    for (Violation told : plant.broken()) {
-      List<Night> nights = garden.nights(plant, told.winter());
-      List<Finding> findings = garden.broken(plant, told.winter(), nights);
-      if (!Agreement.sees(told, nights, findings)) {
-        complaints.add("is said to break, and does not: " + told);
-      } else if (!missesAsMuch(told, nights, findings)) {
-        complaints.add("misses by other than told: " + told);
-      }
-    }
-    return complaints;
+  /** A rule that the plan says is broken, where the oracle sees nothing of the kind. */
+  private void toldInVain(Violation told, List<Night> nights, List<Finding> findings) {
+    double mostK = Agreement.mostMiss(told.rule(), ballK);
+    boolean seen = Agreement.sees(told, nights, findings, ballK);
+    expect(seen, "is said to break, and does not: " + told);
+    boolean asMuch =
+        !measured(told.rule())
+            || told.deficitK() <= mostK
+            || Agreement.nights(told, nights, ballK)
+                .anyMatch(night -> misses(told, night, findings, mostK));
+    expect(!seen || asMuch, "misses by other than told: " + told);
   }
 
-  private static boolean missesAsMuch(Violation told, List<Night> nights, List<Finding> findings) {
-    double most = Agreement.mostMiss(told.rule());
-    return !measured(told.rule())
-        || told.deficitK() <= most
-        || Agreement.nights(told, nights)
-            .anyMatch(
-                night ->
-                    findings.stream()
-                        .filter(f -> f.rule() == told.rule() && f.day().equals(night.day()))
-                        .anyMatch(f -> Math.abs(f.miss() - told.deficitK()) <= most));
+  private static boolean misses(Violation told, Night night, List<Finding> findings, double mostK) {
+    return findings.stream()
+        .filter(f -> f.rule() == told.rule() && f.day().equals(night.day()))
+        .anyMatch(f -> Math.abs(f.miss() - told.deficitK()) <= mostK);
   }
 
   /** Whether plan and oracle measure what is missed in the same kelvins. */
@@ -98,18 +95,18 @@ public final class Complaints {
     };
   }
 
-  private static List<Finding> beyondRounding(List<Night> nights, List<Finding> findings) {
-    return Agreement.beyondRounding(findings).stream()
-        .filter(f -> f.rule() != Rule.WOKEN_GROWTH || !wokeOnTheMove(nights))
+  private List<Finding> beyondRounding(List<Night> nights, List<Finding> findings) {
+    return findings.stream()
+        .filter(f -> f.miss() > Agreement.mostMiss(f.rule(), ballK))
+        .filter(f -> f.rule() != Rule.WOKEN_GROWTH || !wokeNextToAMove(nights))
         .toList();
   }
 
-  private static boolean wokeOnTheMove(List<Night> nights) {
-    for (int i = 1; i < nights.size() - 1; i++) {
-      boolean moved =
-          !nights.get(i - 1).place().equals(nights.get(i).place())
-              || !nights.get(i).place().equals(nights.get(i + 1).place());
-      if (nights.get(i).budBreak() && moved) {
+  private static boolean wokeNextToAMove(List<Night> nights) {
+    for (int i = 1; i + 1 < nights.size(); i++) {
+      boolean before = !nights.get(i - 1).place().equals(nights.get(i).place());
+      boolean after = !nights.get(i).place().equals(nights.get(i + 1).place());
+      if (nights.get(i).budBreak() && (before || after)) {
         return true;
       }
     }

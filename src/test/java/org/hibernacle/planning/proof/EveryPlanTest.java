@@ -38,11 +38,7 @@ class EveryPlanTest {
     List<String> complaints = new ArrayList<>(CanBeDone.complaints(garden.plan()));
     complaints.addAll(CostsFromMoves.complaints(garden, explained));
     for (PlantPlan plant : garden.plan().plants()) {
-      Complaints of = new Complaints(garden, plant);
-      List<String> all = new ArrayList<>(of.brokenUntold());
-      all.addAll(of.belowLimits());
-      all.addAll(of.toldInVain());
-      all.forEach(c -> complaints.add(plant.plant().id() + " " + c));
+      complaints.addAll(Complaints.about(garden, plant));
     }
     assertEquals(List.of(), complaints, () -> "-Dproof.seed=" + seed + " -Dproof.cases=1");
   }
