@@ -104,11 +104,16 @@ public final class Supposed {
     return Margins.tightest(winters, lives);
   }
 
-  /** By how much those stays miss any rule at most, with that safety margin, K. */
+  /**
+   * By how much those stays miss any rule at most, with that safety margin, K; growth woken under a
+   * roof is left out, since it hangs on a single date.
+   */
   public double mostMissedK(Plant plant, List<Stay> stays, double safetyMarginK) {
     return lives(plant, stays, safetyMarginK).stream()
         .flatMap(lived -> lived.violations().stream())
-        .mapToDouble(broken -> broken.violation().deficitK())
+        .map(Lived.Broken::violation)
+        .filter(violation -> violation.rule() != Rule.WOKEN_GROWTH)
+        .mapToDouble(Violation::deficitK)
         .max()
         .orElse(0);
   }
