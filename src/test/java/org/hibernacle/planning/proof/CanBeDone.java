@@ -129,7 +129,7 @@ final class CanBeDone {
         LocalDate on = day;
         double takenM2 =
             plan.plants().stream()
-                .filter(p -> isGuest(p, place, on))
+                .filter(p -> isGuest(p, place, on) || isBackForTheNight(p, place, on))
                 .mapToDouble(p -> floorM2(p.plant()))
                 .sum();
         expect(takenM2 <= floorM2 + CRUMB_M2, place.name(), takenM2 + " m2 taken on " + on);
@@ -145,6 +145,13 @@ final class CanBeDone {
                     s.place().equals(place)
                         && !day.isBefore(s.fromInclusive())
                         && day.isBefore(s.toExclusive()));
+  }
+
+  private boolean isBackForTheNight(PlantPlan one, Place place, LocalDate day) {
+    return one.shuttle()
+        .filter(s -> s.refuge().equals(place))
+        .filter(s -> s.nights().stream().anyMatch(n -> plan.season().sameDay(n.day()).equals(day)))
+        .isPresent();
   }
 
   private static double floorM2(Plant plant) {

@@ -36,7 +36,7 @@ class ColderAirTest {
   private static final double MOST_K = 0.4;
 
   static LongStream seeds() {
-    return Draw.seeds(7_300, 12);
+    return Draw.seeds(7_300, 8);
   }
 
   @ParameterizedTest

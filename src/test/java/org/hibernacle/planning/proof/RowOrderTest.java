@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The order of rows, of plants and of places, changes nothing. */
 class RowOrderTest {
   static LongStream seeds() {
-    return Draw.seeds(7_100, 10);
+    return Draw.seeds(7_100, 6);
   }
 
   @ParameterizedTest
