@@ -2,12 +2,15 @@ package org.hibernacle.planning;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import org.hibernacle.climate.Winter;
 
 /**
  * Below which forecast a plant must not be left as it stands: for each stay, the warmest night at
  * the station that broke a rule there in any winter on file, or, where none did, the coldest night
- * that it came through, since nothing is known of colder ones.
+ * that it came through, since nothing is known of colder ones. A stay in high summer, when no night
+ * is judged, goes by its own nights; one of which no night is on file by the warmest night of all,
+ * so that any cold is taken seriously.
  */
 final class NightTriggers {
   private final WintersOnFile winters;
@@ -30,6 +33,8 @@ final class NightTriggers {
 
   private double trigger(List<Lived> lives, int from, int to) {
     double coldestKept = Double.POSITIVE_INFINITY;
+    double coldest = Double.POSITIVE_INFINITY;
+    double warmest = Double.NEGATIVE_INFINITY;
     double warmestBroken = Double.NEGATIVE_INFINITY;
     for (Lived lived : lives) {
       boolean[] broken = new boolean[lived.path().length];
@@ -37,19 +42,27 @@ final class NightTriggers {
           .filter(b -> b.violation().rule().keepsMargin())
           .forEach(b -> broken[b.night()] = true);
       Winter winter = winters.winter(lived.winter());
-      for (int n = Rules.firstJudged(winter); n < Rules.endJudged(winter); n++) {
+      for (int n = 0; n < winter.nights(); n++) {
         int night = winters.planNight(lived.winter(), n);
+        double stationC = winter.stationMinC(n);
+        warmest = Math.max(warmest, stationC);
         if (night < from || night >= to) {
           continue;
         }
-        double stationC = winter.stationMinC(n);
+        coldest = Math.min(coldest, stationC);
         if (broken[n]) {
           warmestBroken = Math.max(warmestBroken, stationC);
-        } else {
+        } else if (n >= Rules.firstJudged(winter) && n < Rules.endJudged(winter)) {
           coldestKept = Math.min(coldestKept, stationC);
         }
       }
     }
-    return warmestBroken > Double.NEGATIVE_INFINITY ? warmestBroken : coldestKept;
+    if (Double.isFinite(warmestBroken)) {
+      return warmestBroken;
+    }
+    return DoubleStream.of(coldestKept, coldest, warmest)
+        .filter(Double::isFinite)
+        .findFirst()
+        .orElseThrow();
   }
 }

@@ -71,6 +71,8 @@ final class CanBeDone {
       expect(rested, id, move + " within 14 nights of the move before");
       move(plant, move);
     }
+    boolean told = one.nightTriggersC().stream().allMatch(Double::isFinite);
+    expect(told, id, "has a stay without a forecast to act at");
     stays.forEach(stay -> expect(suits(plant, stay.place()), id, "may not stand in " + stay));
   }
 
