@@ -24,7 +24,7 @@ final class SensitivityPage {
       - **air**: every hour of the file 1 K colder or warmer, summer and soil included; about what a bench can differ from its
         station beyond the setting (own round figure);
       - **transfer**: all that ball and air exchange, and what the night sky takes, 30 % more or less: wind and wall at this very
-        pot (own round figure; 1 m/s more of wind at a bench is a third more);
+        pot (own round figure; 1 m/s more of wind at an open bench is a good quarter more);
       - **ball**: 10 % of water instead of 27 %, a pot left dry in the frost, or 45 %, peat after rain (own round figures);
       - **limits**: root limits 2 K higher or lower, unhardened and midwinter alike, as most are estimates; of plants that do
         not harden it is the shoots' limit as well;
@@ -57,25 +57,25 @@ final class SensitivityPage {
       """
       ## What follows
 
-      - **2 K follow for moist balls in pots of a litre and more**: air and transfer together cost them less than that at their
-        decisive nights. So the default stays 2 K, and it asks for something: pots that are watered before a frost. The plan's
-        tasks say when.
+      - **2 K follow for moist balls in pots of two litres and more**: air and transfer together cost them less at their decisive
+        nights. So the default stays 2 K, and it asks for something: pots that are watered before a frost.
       - **A dry ball is a different plant.** Without water to freeze, the rest at 0 °C is gone, and the first hard night in
-        November goes straight through. This costs hardy plants up to three kelvin, more than all else; no margin is as cheap
-        as a can of water.
-      - **Pots of half a litre want more**: they follow the air within the hour. For them 4 K are right, or a move a few days
-        earlier, which is what 4 K buy.
-      - **Rooms and glasshouses forgive.** Plants that leave before the frost lose about what the air loses.
-      - **Dates of leaving are steady**: within a few days for anything physical, and earlier in each case that is dangerous.
-        Dates of return move by weeks where one late frost decides: read them as the first day that was safe, and look at the
-        forecast.
-      - **A root limit that is wrong by 2 K** takes 2 K, all of the margin: the limits, which are mostly estimates, are worth
-        more care than anything in the heat model. 2 K do not cover a wrong limit *and* a cold site.
-      - To cover a dry ball as well, the last line of the table says what it takes. It would move larches and pines
-        home two months later for the sake of pots that nobody watered; that is why it is not the default.
+        November goes straight through. That alone costs hardy plants one to three kelvin. No margin is as cheap as a can of
+        water.
+      - **Pots of half a litre want more**: they follow the air within the hour. 4 K would cover the thumb cotoneaster while it
+        is moist; it would go down three days earlier for that and come home six weeks later.
+      - **Plants from warmer countries lose what the air loses**: they leave before their balls have anything to freeze.
+      - **Dates of leaving are steady.** Air, transfer and water move hardy plants by three days at most, those from warmer
+        countries by nine; the exception is the large tub, which is not in danger before December if it is wet or sheltered.
+        Moves in late winter and dates of return hang on one frost of ten years and jump by weeks: read them as the first day
+        that was safe, and look at the forecast.
+      - **A root limit that is wrong by 2 K** takes 2 K, all of the margin. The limits, mostly estimates, are worth more
+        care than anything in the heat model: 2 K do not cover a wrong limit *and* a cold site.
+      - To cover dry balls as well, the last line above says what it takes. 4 K would bring the larch home two months later for
+        the sake of a pot that nobody watered; that is why it is not the default.
 
-      Ten plants of one garden and one invented decade show the size of things, not a law. All three errors were taken to be of
-      a size that is seldom passed; a margin is not a probability.
+      Ten plants of one garden and one invented decade show the size of things, not a law. The three errors were taken to be of
+      a size that is seldom passed; a margin is not a probability, and the smallest margin on file is that of one night.
       """;
 
   private SensitivityPage() {}
