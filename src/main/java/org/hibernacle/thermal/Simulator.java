@@ -86,7 +86,8 @@ public final class Simulator {
     double state = airC[0];
     for (int i = 0; i < airC.length; i++) {
       state += (airC[i] - skyK[i] - state) * rate;
-      wrapC[i] = coverOn[i / 24] ? state : airC[i];
+      // Nights run from noon to noon, and so does the cover.
+      wrapC[i] = coverOn[Math.max(0, i - 12) / 24] ? state : airC[i];
     }
     return wrapC;
   }
