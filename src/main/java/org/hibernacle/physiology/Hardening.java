@@ -106,7 +106,7 @@ public final class Hardening {
     boolean young =
         plant
             .lastRootWork()
-            .filter(day -> day.isAfter(season.start().minusMonths(6)))
+            .filter(day -> !day.isBefore(season.start().minusMonths(6)))
             .filter(day -> day.isBefore(season.endExclusive()))
             .isPresent();
     if (young) {

@@ -94,10 +94,17 @@ final class Explainer {
   }
 
   private WhatIf whatIf(Move move, WhatIf.Kind kind, int night, Path path) {
-    List<Lived> lives = planner.live(path);
+    List<Lived> lives = told(planner.live(path, found.shuttle()));
     Optional<LocalDate> date =
         night < 0 ? Optional.empty() : Optional.of(winters.season().day(night));
     return new WhatIf(move, kind, date, broken(lives), PlantPlanner.worst(lives));
+  }
+
+  /** Without what the accepted risk allows. */
+  private List<Lived> told(List<Lived> lives) {
+    return lives.stream()
+        .filter(lived -> KnownBreaks.ticks(List.of(lived), found.excused()) > 0)
+        .toList();
   }
 
   private static int broken(List<Lived> lives) {

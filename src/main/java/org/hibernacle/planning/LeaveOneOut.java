@@ -41,7 +41,8 @@ final class LeaveOneOut {
       int home = settled.planner().home();
       Trial trial = new Trial(plant, winters, inventory.settings().safetyMarginK());
       int[] path = winters.inWinter(w, settled.found().path().placeByNight());
-      List<Lived.Broken> broken = trial.live(w, path).violations();
+      Lived lived = trial.live(w, path, home, settled.found().shuttle());
+      List<Lived.Broken> broken = lived.violations();
       pots += plant.count();
       marginBroken += broken.isEmpty() ? 0 : plant.count();
       boolean limit = broken.stream().anyMatch(b -> Cost.ticksOfLimit(b.violation()) > 0);
@@ -51,7 +52,7 @@ final class LeaveOneOut {
               .mapToInt(Lived.Broken::night)
               .summaryStatistics();
       for (int n = 0; n < path.length; n++) {
-        if (path[n] != home) {
+        if (lived.path()[n] != home) {
           nightsAway += plant.count();
           needless += n < unsafe.getMin() || n > unsafe.getMax() ? plant.count() : 0;
         }

@@ -20,8 +20,7 @@ import org.hibernacle.model.Season;
  * @param displaced why it does not get the places and dates that would suit it best; empty if it
  *     does
  * @param shuttle nights on which it is carried back in spring
- * @param nightTriggersC one a stay: forecast lowest at the station below which the plant must not
- *     be left as it stands, °C
+ * @param nightTriggers by date: forecasts below which the plant must not be left as it stands
  * @param estimatedMassKg of the heaviest single pot, wet
  */
 public record PlantPlan(
@@ -34,7 +33,7 @@ public record PlantPlan(
     Optional<Violation> withoutMoves,
     Optional<Displaced> displaced,
     Optional<Shuttle> shuttle,
-    List<Double> nightTriggersC,
+    List<NightTrigger> nightTriggers,
     double estimatedMassKg) {
 
   /** In short. */
@@ -67,10 +66,14 @@ public record PlantPlan(
     stays = List.copyOf(stays);
     moves = List.copyOf(moves);
     broken = List.copyOf(broken);
-    nightTriggersC = List.copyOf(nightTriggersC);
-    if (nightTriggersC.size() != stays.size()) {
-      throw new IllegalArgumentException("one trigger a stay");
-    }
+    nightTriggers = List.copyOf(nightTriggers);
+  }
+
+  /** The forecast below which to act on that evening; empty in high summer. */
+  public Optional<NightTrigger> nightTrigger(LocalDate day) {
+    return nightTriggers.stream()
+        .filter(t -> !day.isBefore(t.fromInclusive()) && day.isBefore(t.toExclusive()))
+        .findFirst();
   }
 
   /** The first move of that kind. */

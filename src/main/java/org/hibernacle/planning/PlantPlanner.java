@@ -36,6 +36,10 @@ final class PlantPlanner {
   private final int failuresAllowed;
   private final Trial trial;
   private final List<PlaceFit> fits;
+
+  /** Places by name: of two that cost the same the first is taken, whatever the order of rows. */
+  private final int[] byName;
+
   private final long[][] comfort;
   private final KnownBreaks known;
   private final List<Lived> atHome;
@@ -73,6 +77,12 @@ final class PlantPlanner {
                 place ->
                     thoughtOf.test(plant, place) ? PlaceFit.of(plant, place) : PlaceFit.NOT_WISHED)
             .toList();
+    byName =
+        IntStream.range(0, fits.size())
+            .boxed()
+            .sorted(Comparator.comparing(p -> winters.places().get(p).name()))
+            .mapToInt(p -> p)
+            .toArray();
     comfort = Comfort.costs(plant.species(), home, winters);
     known = new KnownBreaks(winters);
     atHome = IntStream.range(0, winters.count()).mapToObj(w -> trial.atHome(w, home)).toList();
@@ -137,7 +147,7 @@ final class PlantPlanner {
     List<Lived> lived = atHome;
     int[][] worst = known.worst(excused);
     for (int round = 0; round < MOST_ROUNDS; round++) {
-      path = new Path(searchIn(worst, openings).cheapest());
+      path = path(searchIn(worst, openings).cheapest());
       lived = trial.live(path.placeByNight());
       known.learn(lived);
       int[][] now = known.worst(excused);
@@ -177,14 +187,19 @@ final class PlantPlanner {
         .orElse(found);
   }
 
+  /** The search sees places by their rank in {@link #byName}. */
   private StaySearch searchIn(int[][] worst, Openings openings) {
     return new StaySearch(
         costs(worst),
         suited(),
-        home,
+        IntStream.range(0, byName.length).filter(rank -> byName[rank] == home).sum(),
         Stay.LEAST_NIGHTS,
-        (night, from, to) -> openings.handsFree(night) && mayMove(night, from, to),
-        openings);
+        (night, from, to) -> openings.handsFree(night) && mayMove(night, byName[from], byName[to]),
+        (rank, night) -> openings.open(byName[rank], night));
+  }
+
+  private Path path(int[] ranks) {
+    return new Path(IntStream.of(ranks).map(rank -> byName[rank]).toArray());
   }
 
   /** What the plant brings to the sharing of room and hands. */
@@ -209,7 +224,7 @@ final class PlantPlanner {
 
       @Override
       public Path cheapest(Openings left) {
-        return new Path(searchIn(worst, left).cheapest());
+        return path(searchIn(worst, left).cheapest());
       }
 
       @Override
@@ -218,7 +233,7 @@ final class PlantPlanner {
         long wish = found.cost().brokenTicks() * Cost.BROKEN_TICK + found.cost().comfort();
         long budget = extra.isPresent() ? wish + extra.getAsLong() : Long.MAX_VALUE / 2;
         List<Path> paths = new ArrayList<>(List.of(found.path()));
-        search.within(budget, most).forEach(path -> paths.add(new Path(path)));
+        search.within(budget, most).forEach(ranks -> paths.add(path(ranks)));
         return paths;
       }
     };
@@ -279,11 +294,19 @@ final class PlantPlanner {
     return trial.live(path.placeByNight());
   }
 
+  /** The same, with the nights back that a path may have. */
+  List<Lived> live(Path path, Optional<Shuttle> shuttle) {
+    return IntStream.range(0, winters.count())
+        .mapToObj(w -> trial.live(w, winters.inWinter(w, path.placeByNight()), home, shuttle))
+        .toList();
+  }
+
   private long[][] costs(int[][] worst) {
     long[][] costs = new long[worst.length][season.days()];
-    for (int p = 0; p < worst.length; p++) {
-      for (int n = 0; n < costs[p].length; n++) {
-        costs[p][n] = worst[p][n] * Cost.BROKEN_TICK + comfort[p][n];
+    for (int rank = 0; rank < worst.length; rank++) {
+      int p = byName[rank];
+      for (int n = 0; n < costs[rank].length; n++) {
+        costs[rank][n] = worst[p][n] * Cost.BROKEN_TICK + comfort[p][n];
       }
     }
     return costs;
@@ -291,8 +314,8 @@ final class PlantPlanner {
 
   private boolean[] suited() {
     boolean[] suited = new boolean[fits.size()];
-    for (int p = 0; p < suited.length; p++) {
-      suited[p] = fits.get(p) == PlaceFit.SUITS;
+    for (int rank = 0; rank < suited.length; rank++) {
+      suited[rank] = fits.get(byName[rank]) == PlaceFit.SUITS;
     }
     return suited;
   }

@@ -10,7 +10,6 @@ import org.hibernacle.model.Place;
 import org.hibernacle.model.Plant;
 import org.hibernacle.model.Species;
 import org.hibernacle.physiology.ChillingInjury;
-import org.hibernacle.physiology.PlantState;
 import org.hibernacle.thermal.BallTrace;
 
 /**
@@ -22,6 +21,8 @@ import org.hibernacle.thermal.BallTrace;
 final class Rules {
   /** Week's mean air above which hardy plants at rest may not stand under a roof, °C. */
   static final double REST_CEILING_C = 5;
+
+  private static final int WEEK = 7;
 
   /** Freshly cut roots must not freeze for this long, days; common practice, no source. */
   static final int FRESH_ROOT_DAYS = 42;
@@ -48,6 +49,7 @@ final class Rules {
     for (int night = firstJudged(winter); night < endJudged(winter); night++) {
       rootBall(lived, night, broken);
       shoots(lived, night, broken);
+      outOfTheWarm(lived, night, broken);
       chilling(lived, night, broken);
       wokenGrowth(lived, night, broken);
       ballFrozen(lived, night, broken);
@@ -82,11 +84,7 @@ final class Rules {
   private void rootBall(Lived lived, int night, List<Lived.Broken> broken) {
     BallTrace trace = lived.trace();
     double limitC = lived.state().rootLimitC()[night];
-    double keptC = limitC + marginK;
-    if (limitC <= Rule.PLATEAU_SUFFICES_C) {
-      keptC = Math.min(keptC, 0);
-    }
-    double deficitK = keptC - trace.ballMinC()[night];
+    double deficitK = keptC(limitC, marginK) - trace.ballMinC()[night];
     add(
         broken,
         lived,
@@ -96,6 +94,38 @@ final class Rules {
         trace.ballMinC()[night],
         limitC,
         deficitK);
+  }
+
+  /** What a root ball has to keep, °C. */
+  private static double keptC(double rootLimitC, double inHandK) {
+    double keptC = rootLimitC + inHandK;
+    return rootLimitC <= Rule.PLATEAU_SUFFICES_C ? Math.min(keptC, 0) : keptC;
+  }
+
+  /**
+   * How much colder a night that broke nothing might have been at least, K (>= 0): the least that
+   * root ball or air have to spare. A plant that does not harden is taken to bear a night of 2 K
+   * below its storage range, which is the whole dose of a week.
+   */
+  double spareK(Lived lived, int night) {
+    BallTrace trace = lived.trace();
+    double ballC = trace.ballMinC()[night];
+    double airC = trace.airMinC()[night];
+    double keptK = isOutOfTheWarm(lived, night) ? Rule.OUT_OF_THE_WARM_K : marginK;
+    double spareK = ballC - keptC(lived.state().rootLimitC()[night], Math.max(keptK, marginK));
+    if (night < lived.state().budBreak()) {
+      double shootLimitC = lived.state().shootLimitC()[night];
+      spareK = Math.min(spareK, airC - shootLimitC - Math.max(keptK, marginK));
+    } else if (wokeUnderRoof(lived)) {
+      spareK = Math.min(spareK, airC - species.newGrowthLimitC());
+    }
+    if (!species.group().hardens()) {
+      spareK = Math.min(spareK, airC - species.minStoreC() + ChillingInjury.HARMLESS_DOSE_K);
+    }
+    if (!plant.frostProofPot() || freshRoots(lived, night)) {
+      spareK = Math.min(spareK, ballC);
+    }
+    return Math.max(0, spareK);
   }
 
   /**
@@ -120,6 +150,51 @@ final class Rules {
         deficitK);
   }
 
+  /**
+   * A plant that stood for a week under a roof, and that week above 5 °C, meets no night within 4 K
+   * of its limits in its first week outside.
+   */
+  private void outOfTheWarm(Lived lived, int night, List<Lived.Broken> broken) {
+    if (!isOutOfTheWarm(lived, night)) {
+      return;
+    }
+    BallTrace trace = lived.trace();
+    double rootLimitC = lived.state().rootLimitC()[night];
+    double rootsMissK = keptC(rootLimitC, Rule.OUT_OF_THE_WARM_K) - trace.ballMinC()[night];
+    double shootLimitC = lived.state().shootLimitC()[night];
+    double shootsMissK =
+        night < lived.state().budBreak()
+            ? shootLimitC + Rule.OUT_OF_THE_WARM_K - trace.airMinC()[night]
+            : Double.NEGATIVE_INFINITY;
+    boolean roots = rootsMissK >= shootsMissK;
+    add(
+        broken,
+        lived,
+        Rule.OUT_OF_THE_WARM,
+        night,
+        roots ? trace.ballMinHour()[night] : trace.airMinHour()[night],
+        roots ? trace.ballMinC()[night] : trace.airMinC()[night],
+        roots ? rootLimitC : shootLimitC,
+        Math.max(rootsMissK, shootsMissK));
+  }
+
+  private boolean isOutOfTheWarm(Lived lived, int night) {
+    int inside = night;
+    while (inside > night - WEEK && inside >= 0 && !place(lived, inside).roofed()) {
+      inside--;
+    }
+    if (inside == night || inside < WEEK - 1) {
+      return false;
+    }
+    for (int n = inside; n > inside - WEEK; n--) {
+      if (!place(lived, n).roofed()) {
+        return false;
+      }
+    }
+    double weekC = winters.nights(lived.winter(), lived.path()[inside]).weekMeanC()[inside];
+    return weekC > REST_CEILING_C;
+  }
+
   /** A plant that does not harden is spared a harmful dose of chill. */
   private void chilling(Lived lived, int night, List<Lived.Broken> broken) {
     double[] airMinC = lived.trace().airMinC();
@@ -141,9 +216,7 @@ final class Rules {
 
   /** Fresh growth made under a roof is not brought out into frost. */
   private void wokenGrowth(Lived lived, int night, List<Lived.Broken> broken) {
-    PlantState state = lived.state();
-    int woke = state.budBreak();
-    if (night < woke || woke == 0 || !place(lived, woke - 1).roofed()) {
+    if (night < lived.state().budBreak() || !wokeUnderRoof(lived)) {
       return;
     }
     double limitC = species.newGrowthLimitC();
@@ -157,6 +230,11 @@ final class Rules {
         airC,
         limitC,
         limitC - airC);
+  }
+
+  private boolean wokeUnderRoof(Lived lived) {
+    int woke = lived.state().budBreak();
+    return woke > 0 && woke <= lived.path().length && place(lived, woke - 1).roofed();
   }
 
   /** Freshly cut roots, and a pot that frost cracks, do not freeze. */

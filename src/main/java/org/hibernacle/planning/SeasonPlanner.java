@@ -196,7 +196,8 @@ public final class SeasonPlanner {
             PlantPlanner.worst(found.atHome()),
             one.displaced(),
             found.shuttle(),
-            new NightTriggers(winters).of(found),
+            new NightTriggers(winters, new Rules(plant, winters, caution.marginK()))
+                .of(found, plant.species().group().hardens()),
             Mass.wetKg(plant.container()));
     return new Planned(plan, new PlantTasks(plant, winters, found, moves).tasks());
   }

@@ -17,7 +17,8 @@ import org.hibernacle.model.Season;
  * @param to last day on which such a night began in any winter on file, as a day of the season
  * @param waking earliest day on which its buds break in any winter on file, likewise
  * @param nights all such nights on file; never empty
- * @param triggerC air at home at or below which it is carried back: the warmest of their minima, °C
+ * @param triggerC air at home below which it is carried back: the coldest night from the return on
+ *     that it came through at home, leaving out what is colder than the warmest that harmed, °C
  */
 public record Shuttle(
     Place refuge,
@@ -40,6 +41,11 @@ public record Shuttle(
     if (nights.isEmpty()) {
       throw new IllegalArgumentException("a shuttle needs nights");
     }
+  }
+
+  /** Whether it is a night to carry the plant back, by the forecast. */
+  boolean isNightBack(LocalDate planDay, double homeAirC) {
+    return !planDay.isBefore(from) && !planDay.isAfter(to) && homeAirC < triggerC;
   }
 
   /** Winters on file with such nights. */

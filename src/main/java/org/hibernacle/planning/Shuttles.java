@@ -1,12 +1,12 @@
 package org.hibernacle.planning;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 import org.hibernacle.climate.Winter;
 import org.hibernacle.model.Plant;
 
@@ -26,7 +26,7 @@ final class Shuttles {
   /** Being away for a night changes what the next ones meet; tried this often. */
   private static final int MOST_ROUNDS = 4;
 
-  private static final Set<Rule> FROST = Set.of(Rule.ROOT_BALL, Rule.SHOOTS);
+  private static final Set<Rule> FROST = Set.of(Rule.ROOT_BALL, Rule.SHOOTS, Rule.OUT_OF_THE_WARM);
 
   private final Plant plant;
   private final WintersOnFile winters;
@@ -86,34 +86,31 @@ final class Shuttles {
 
   private Optional<Brought> withNightsBack(
       Path path, int from, int refuge, int waking, Set<Integer> excused) {
+    List<Lived> atHome = trial.live(path.placeByNight());
+    List<Set<Integer>> harmful = new ArrayList<>();
+    for (Lived lived : atHome) {
+      harmful.add(harmful(lived, from, refuge, excused));
+    }
+    int last = last(harmful);
+    if (last < 0) {
+      return Optional.empty();
+    }
+    double triggerC = triggerC(atHome, harmful, from, last);
     List<Lived> lives = new ArrayList<>();
     List<Shuttle.Night> all = new ArrayList<>();
-    double triggerC = Double.NEGATIVE_INFINITY;
-    int last = from;
-    for (int w = 0; w < winters.count(); w++) {
-      int[] places = winters.inWinter(w, path.placeByNight());
-      double[] homeAirC = trial.live(w, places).trace().airMinC();
-      TreeSet<Integer> nights = new TreeSet<>();
-      Lived lived = trial.live(w, places);
-      for (int round = 0; round < MOST_ROUNDS && !frosts(lived, from, excused).isEmpty(); round++) {
-        nights.addAll(frosts(lived, from, excused));
-        int[] shuttled = places.clone();
-        nights.forEach(n -> Arrays.fill(shuttled, n, n + 1, refuge));
-        lived = trial.live(w, shuttled);
-      }
-      if (nights.size() > MOST_NIGHTS || KnownBreaks.ticks(List.of(lived), excused) > 0) {
+    for (Lived lived : atHome) {
+      int w = lived.winter();
+      Set<Integer> nights = new TreeSet<>(harmful.get(w));
+      window(lived, from, last)
+          .filter(n -> lived.trace().airMinC()[n] < triggerC)
+          .forEach(nights::add);
+      Lived withNightsBack = back(lived, nights, refuge);
+      if (nights.size() > MOST_NIGHTS || KnownBreaks.ticks(List.of(withNightsBack), excused) > 0) {
         return Optional.empty();
       }
       Winter winter = winters.winter(w);
-      for (int n : nights) {
-        all.add(new Shuttle.Night(winter.season(), winter.first().plusDays(n)));
-        triggerC = Math.max(triggerC, homeAirC[n]);
-        last = Math.max(last, winters.planNight(w, n));
-      }
-      lives.add(lived);
-    }
-    if (all.isEmpty()) {
-      return Optional.empty();
+      nights.forEach(n -> all.add(new Shuttle.Night(winter.season(), winter.first().plusDays(n))));
+      lives.add(withNightsBack);
     }
     return Optional.of(
         new Brought(
@@ -126,6 +123,59 @@ final class Shuttles {
                 winters.season().day(waking),
                 all,
                 triggerC)));
+  }
+
+  /** Nights on which frost breaks a rule at home, until none does with the others spent away. */
+  private Set<Integer> harmful(Lived atHome, int from, int refuge, Set<Integer> excused) {
+    Set<Integer> nights = new TreeSet<>();
+    Lived lived = atHome;
+    for (int round = 0; round < MOST_ROUNDS && !frosts(lived, from, excused).isEmpty(); round++) {
+      nights.addAll(frosts(lived, from, excused));
+      lived = back(atHome, nights, refuge);
+    }
+    return nights;
+  }
+
+  private Lived back(Lived atHome, Set<Integer> nights, int refuge) {
+    int[] shuttled = atHome.path().clone();
+    nights.forEach(n -> shuttled[n] = refuge);
+    return trial.live(atHome.winter(), shuttled);
+  }
+
+  /** Last night of the plan with harm in any winter; -1 if there is none. */
+  private int last(List<Set<Integer>> harmful) {
+    int last = -1;
+    for (int w = 0; w < harmful.size(); w++) {
+      for (int n : harmful.get(w)) {
+        last = Math.max(last, winters.planNight(w, n));
+      }
+    }
+    return last;
+  }
+
+  /** Nights of a winter between two nights of the plan, both counted. */
+  private IntStream window(Lived lived, int from, int last) {
+    return IntStream.range(0, lived.path().length)
+        .filter(n -> winters.planNight(lived.winter(), n) >= from)
+        .filter(n -> winters.planNight(lived.winter(), n) <= last);
+  }
+
+  /** The coldest night that did no harm, of those warmer than all that did. */
+  private double triggerC(List<Lived> atHome, List<Set<Integer>> harmful, int from, int last) {
+    double warmestHarmC = Double.NEGATIVE_INFINITY;
+    for (Lived lived : atHome) {
+      for (int n : harmful.get(lived.winter())) {
+        warmestHarmC = Math.max(warmestHarmC, lived.trace().airMinC()[n]);
+      }
+    }
+    double triggerC = Double.POSITIVE_INFINITY;
+    for (Lived lived : atHome) {
+      for (int n : window(lived, from, last).toArray()) {
+        double airC = lived.trace().airMinC()[n];
+        triggerC = airC > warmestHarmC ? Math.min(triggerC, airC) : triggerC;
+      }
+    }
+    return triggerC;
   }
 
   /** Nights of that winter, from a night of the plan on, on which frost breaks a rule at home. */

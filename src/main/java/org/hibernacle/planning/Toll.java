@@ -51,7 +51,7 @@ record Toll(long[] fields) implements Comparable<Toll> {
         : OptionalLong.empty();
   }
 
-  /** Whether plants are lost that the other saves, or dearer ones. */
+  /** Whether plants are lost that the other saves. */
   boolean losesMoreThan(Toll other) {
     return Arrays.compare(fields, 0, PRIORITIES, other.fields, 0, PRIORITIES) > 0;
   }

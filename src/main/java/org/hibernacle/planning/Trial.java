@@ -1,8 +1,10 @@
 package org.hibernacle.planning;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.hibernacle.climate.Winter;
 import org.hibernacle.model.Plant;
 import org.hibernacle.model.Season;
@@ -37,6 +39,29 @@ final class Trial {
   /** The same in one winter, along a path by nights of that winter. */
   Lived live(int w, int[] path) {
     return judge(w, path, winters.simulator(w).simulate(pot, path));
+  }
+
+  /**
+   * The same, and carried back for the night whenever the forecast of a shuttle asks for it.
+   *
+   * @param home index of the plant's home
+   */
+  Lived live(int w, int[] path, int home, Optional<Shuttle> shuttle) {
+    Lived lived = live(w, path);
+    if (shuttle.isEmpty()) {
+      return lived;
+    }
+    Shuttle nights = shuttle.get();
+    int refuge = winters.places().indexOf(nights.refuge());
+    Season season = winters.season();
+    int[] shuttled = path.clone();
+    for (int n = 0; n < path.length; n++) {
+      LocalDate day = season.day(winters.planNight(w, n));
+      if (path[n] == home && nights.isNightBack(day, lived.trace().airMinC()[n])) {
+        shuttled[n] = refuge;
+      }
+    }
+    return live(w, shuttled);
   }
 
   /** The plant left standing at home all winter. */

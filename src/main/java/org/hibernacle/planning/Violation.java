@@ -25,6 +25,6 @@ public record Violation(
 
   /** By how much the limit itself was missed, K; zero where only the safety margin was. */
   public double belowLimitK() {
-    return rule.keepsMargin() ? Math.max(0, limitC - foundC) : deficitK;
+    return rule.asksForMore() ? Math.max(0, limitC - foundC) : deficitK;
   }
 }

@@ -9,6 +9,7 @@ import org.hibernacle.climate.HourlyAir;
 import org.hibernacle.climate.Winter;
 import org.hibernacle.model.Place;
 import org.hibernacle.model.Season;
+import org.hibernacle.thermal.BallGuess;
 import org.hibernacle.thermal.BallTrace;
 import org.hibernacle.thermal.ModelError;
 import org.hibernacle.thermal.Simulator;
@@ -36,10 +37,22 @@ final class WintersOnFile {
       List<Place> places,
       double latitudeDeg,
       Map<String, HourlyAir> loggers) {
+    this(season, winters, places, latitudeDeg, loggers, BallGuess.USUAL);
+  }
+
+  WintersOnFile(
+      Season season,
+      List<Winter> winters,
+      List<Place> places,
+      double latitudeDeg,
+      Map<String, HourlyAir> loggers,
+      BallGuess guess) {
     this.season = season;
     this.places = List.copyOf(places);
     simulators =
-        winters.parallelStream().map(w -> new Simulator(w, places, latitudeDeg, loggers)).toList();
+        winters.parallelStream()
+            .map(w -> new Simulator(w, places, latitudeDeg, loggers, guess))
+            .toList();
     nights = new PlaceNights[winters.size()][places.size()];
     planNight = new int[winters.size()][];
     for (int w = 0; w < winters.size(); w++) {

@@ -45,7 +45,8 @@ final class Clause {
                 m.measures().temperature(v.limitC()),
                 limitTold ? m.words().text("limit.plain") : m.limitWord(plant),
                 m.words().text(plant.frostProofPot() ? "frozen.roots" : "frozen.pot"),
-                m.measures().difference(ChillingInjury.doseOfExcess(v.deficitK())));
+                m.measures().difference(ChillingInjury.doseOfExcess(v.deficitK())),
+                m.measures().difference(Rule.OUT_OF_THE_WARM_K));
     limitTold |= v.rule() == Rule.ROOT_BALL;
     before = Optional.of(v);
     if (marginTold || !v.rule().keepsMargin()) {
@@ -84,11 +85,11 @@ final class Clause {
   /** What the rule asks for, from the digits that are printed. */
   private double bound(Violation v) {
     double limit = m.measures().shown(v.limitC());
-    if (!v.rule().keepsMargin()) {
+    if (!v.rule().asksForMore()) {
       return limit;
     }
-    double kept = limit + m.measures().shownDifference(marginK);
-    boolean plateau = v.rule() == Rule.ROOT_BALL && v.limitC() <= Rule.PLATEAU_SUFFICES_C;
+    double kept = limit + m.measures().shownDifference(m.keptK(v.rule()));
+    boolean plateau = v.rule() != Rule.SHOOTS && v.limitC() <= Rule.PLATEAU_SUFFICES_C;
     return plateau ? Math.min(kept, m.measures().shown(0)) : kept;
   }
 }

@@ -146,6 +146,16 @@ final class Overview {
                     m.display().pastDay(p.tightest().day())));
   }
 
+  /** The most that any plant misses in a winter, K. */
+  private double missedK(Season winter) {
+    return plan.plants().stream()
+        .flatMap(p -> p.broken().stream())
+        .filter(v -> v.winter().equals(winter))
+        .mapToDouble(Violation::deficitK)
+        .max()
+        .orElse(0);
+  }
+
   /** Plants fail together, in the same winter: how many, and what they are worth. */
   private void worstWinter() {
     Map<Season, List<PlantPlan>> failing = new TreeMap<>();
@@ -160,6 +170,7 @@ final class Overview {
             .max(
                 Comparator.comparingInt(
                         (Map.Entry<Season, List<PlantPlan>> e) -> pots(e.getValue()))
+                    .thenComparing(e -> missedK(e.getKey()))
                     .thenComparing(Map.Entry.comparingByKey()));
     worst.ifPresent(
         w -> {

@@ -50,8 +50,7 @@ final class PlantTable {
         .workbookColumn("pot", 8, m.measures().litres())
         .workbookColumn("margin", 10, m.measures().degreesApart())
         .workbookColumn("margin-day", 14)
-        .workbookColumn("trigger-home", 12, m.measures().degrees())
-        .workbookColumn("trigger-winter", 12, m.measures().degrees())
+        .workbookColumn("act-below", 60)
         .workbookColumn("held", 17)
         .workbookColumn("poison", 20)
         .workbookColumn("leave-early", 13)
@@ -83,19 +82,12 @@ final class PlantTable {
     cells.add(m.measures().volumeCell(plant.container().volumeL()));
     cells.add(m.measures().differenceCell(p.tightest().marginK()));
     cells.add(new Cell.Day(p.tightest().day(), true));
-    cells.add(m.measures().temperatureCell(p.nightTriggersC().get(0)));
-    cells.add(winterTrigger(p));
+    cells.add(new Cell.Text(ActBelow.of(m, p)));
     cells.add(new Cell.Text(m.held(p)));
     cells.add(m.poison(plant.species()));
     cells.addAll(MoveTable.ownDays(p.moves().stream().findFirst()));
     cells.addAll(MoveTable.ownDays(comingHome(p)));
     return cells;
-  }
-
-  /** Blank where the plant spends the winter at home: then the first trigger is for all of it. */
-  private Cell winterTrigger(PlantPlan p) {
-    int stay = p.stays().indexOf(m.winterStay(p));
-    return stay == 0 ? new Cell.Gap() : m.measures().temperatureCell(p.nightTriggersC().get(stay));
   }
 
   /** For paper, what the workbook has columns for. */
@@ -108,20 +100,10 @@ final class PlantTable {
                 p.plant().home(),
                 m.measures().difference(p.tightest().marginK()),
                 m.display().pastDay(p.tightest().day()),
-                triggers(p),
+                ActBelow.of(m, p),
                 m.held(p),
                 m.display().text(m.poison(p.plant().species())))
         + ownDays(p);
-  }
-
-  /** Below which forecast to act, as a phrase. */
-  private String triggers(PlantPlan p) {
-    String home = m.measures().temperature(p.nightTriggersC().get(0));
-    int stay = p.stays().indexOf(m.winterStay(p));
-    return stay == 0
-        ? m.words().text("plant.trigger", home)
-        : m.words()
-            .text("plant.triggers", home, m.measures().temperature(p.nightTriggersC().get(stay)));
   }
 
   /** The winters' own dates of leaving and coming back, as phrases; blank where there are none. */

@@ -166,9 +166,9 @@ final class Why {
     if (WITHOUT_DEGREES.contains(worst.rule())) {
       say("why.winters", m.wintersBroken(p), winters);
     } else {
-      String key = worst.rule().keepsMargin() ? "why.deficit.margin" : "why.deficit";
+      String key = worst.rule().asksForMore() ? "why.deficit.margin" : "why.deficit";
       String deficit = m.measures().difference(worst.deficitK());
-      double marginK = m.plan().caution().marginK();
+      double marginK = m.keptK(worst.rule());
       say(key, deficit, m.wintersBroken(p), winters, m.measures().difference(marginK));
     }
     displaced();

@@ -19,6 +19,7 @@ public final class Simulator {
   private final PlaceClimate[] climates;
   private final List<Optional<ModelError>> modelErrors = new ArrayList<>();
   private final boolean[][] coverOn;
+  private final BallGuess guess;
 
   /** A site without loggers. */
   public Simulator(Winter winter, List<Place> places, double latitudeDeg) {
@@ -36,6 +37,17 @@ public final class Simulator {
    */
   public Simulator(
       Winter winter, List<Place> places, double latitudeDeg, Map<String, HourlyAir> loggers) {
+    this(winter, places, latitudeDeg, loggers, BallGuess.USUAL);
+  }
+
+  /** The same with another guess about root balls. */
+  public Simulator(
+      Winter winter,
+      List<Place> places,
+      double latitudeDeg,
+      Map<String, HourlyAir> loggers,
+      BallGuess guess) {
+    this.guess = guess;
     this.winter = winter;
     this.places = List.copyOf(places);
     coverOn = new boolean[places.size()][winter.days()];
@@ -74,7 +86,8 @@ public final class Simulator {
     double state = airC[0];
     for (int i = 0; i < airC.length; i++) {
       state += (airC[i] - skyK[i] - state) * rate;
-      wrapC[i] = on[i / 24] ? state : airC[i];
+      // Nights run from noon to noon, and so does the cover.
+      wrapC[i] = on[Math.max(0, i - 12) / 24] ? state : airC[i];
     }
     return wrapC;
   }
@@ -110,18 +123,18 @@ public final class Simulator {
     Exchange[] bare = new Exchange[places.size()];
     Exchange[] covered = new Exchange[places.size()];
     for (int p = 0; p < bare.length; p++) {
-      bare[p] = Exchange.of(pot, places.get(p), false);
-      covered[p] = Exchange.of(pot, places.get(p), true);
+      bare[p] = guess.apply(Exchange.of(pot, places.get(p), false));
+      covered[p] = guess.apply(Exchange.of(pot, places.get(p), true));
     }
     BallTrace trace = BallTrace.ofNights(winter.nights());
     double startC = Math.max(0.1, climates[placeByNight[0]].airC()[12]);
-    RootBall ball = new RootBall(pot, RootBall.WATER_FRACTION, startC);
+    RootBall ball = new RootBall(pot, guess.waterFraction(), startC);
     for (int night = 0; night < trace.nights(); night++) {
       int place = placeByNight[night];
       double snowM = winter.snowCm()[night] / 100;
       Exchange exchange = coverOn[place][night] ? covered[place] : bare[place];
       if (snowM > 0 && places.get(place).kind() == PlaceKind.GROUND) {
-        exchange = Exchange.of(pot, places.get(place), coverOn[place][night], snowM);
+        exchange = guess.apply(Exchange.of(pot, places.get(place), coverOn[place][night], snowM));
       }
       liveNight(ball, climates[place], exchange, trace, night);
     }

@@ -23,6 +23,9 @@ final class Ground {
 
   private final double[] soilC = new double[layers];
 
+  /** Through half of each layer. */
+  private final double[] halfM2KPerW = new double[layers];
+
   private Ground() {}
 
   /** Soil at the depth that a pot feels, °C at the start of each hour. */
@@ -77,11 +80,12 @@ final class Ground {
   private void step(double surfaceM2KPerW, double airC) {
     for (int i = 0; i < layers; i++) {
       soilC[i] = temperatureC(heat[i]);
+      halfM2KPerW[i] = halfM2KPerW(i);
     }
-    double fromAboveWPerM2 = (airC - soilC[0]) / (surfaceM2KPerW + halfM2KPerW(0));
+    double fromAboveWPerM2 = (airC - soilC[0]) / (surfaceM2KPerW + halfM2KPerW[0]);
     for (int i = 0; i < layers; i++) {
       double belowWPerM2 =
-          i == layers - 1 ? 0 : (soilC[i] - soilC[i + 1]) / (halfM2KPerW(i) + halfM2KPerW(i + 1));
+          i == layers - 1 ? 0 : (soilC[i] - soilC[i + 1]) / (halfM2KPerW[i] + halfM2KPerW[i + 1]);
       heat[i] += (fromAboveWPerM2 - belowWPerM2) * STEP_S / thicknessM(i);
       fromAboveWPerM2 = belowWPerM2;
     }

@@ -47,6 +47,7 @@ final class HardRules {
       if (judges(winter, night.day())) {
         rootBall(night);
         shoots(night);
+        outOfTheWarm(i);
         chilling(i);
         wokenGrowth(night, wokenUnderRoof);
         wakesInTheDark(night);
@@ -70,6 +71,31 @@ final class HardRules {
     if (!night.budsOpen()) {
       atLeast(Rule.SHOOTS, night, night.lowestAirC(), night.shootLimitC() + marginK);
     }
+  }
+
+  private void outOfTheWarm(int index) {
+    int out = index;
+    while (out >= 0 && !nights.get(out).place().roofed()) {
+      out--;
+    }
+    int weekOut = index - out;
+    if (weekOut < 1 || weekOut > 7 || out < 6) {
+      return;
+    }
+    boolean wholeWeekInside =
+        nights.subList(out - 6, out + 1).stream().allMatch(n -> n.place().roofed());
+    if (!wholeWeekInside || nights.get(out).weekMeanC() <= 5) {
+      return;
+    }
+    Night night = nights.get(index);
+    double rootsWant = night.rootLimitC() + 4;
+    if (night.rootLimitC() <= -0.5) {
+      rootsWant = Math.min(rootsWant, 0);
+    }
+    double roots = night.lowestEdgeC() - rootsWant;
+    double shoots =
+        night.budsOpen() ? Double.POSITIVE_INFINITY : night.lowestAirC() - night.shootLimitC() - 4;
+    atLeast(Rule.OUT_OF_THE_WARM, night, Math.min(roots, shoots), 0);
   }
 
   private void chilling(int index) {

@@ -120,7 +120,8 @@ public record JudgedPlan(SeasonPlan plan, Oracle oracle) {
         SeasonPlanner.plan(inventory, weather, OptionalInt.empty()).orElseThrow(), weather);
   }
 
-  private static JudgedPlan judged(SeasonPlan plan, TemperatureSeries weather) {
+  /** That plan, made for that weather, with a judge of its own. */
+  public static JudgedPlan judged(SeasonPlan plan, TemperatureSeries weather) {
     List<Season> winters = plan.winters().stream().map(w -> w.season()).toList();
     return new JudgedPlan(plan, new Oracle(plan.inventory(), weather, plan.season(), winters));
   }
@@ -143,6 +144,11 @@ public record JudgedPlan(SeasonPlan plan, Oracle oracle) {
             .collect(Collectors.toSet());
     return nights(
         plant, stays(plant, (day, place) -> back.contains(day) ? shuttle.refuge() : place), winter);
+  }
+
+  /** The same without those nights back. */
+  public List<Night> nightsOfTheStays(PlantPlan plant, Season winter) {
+    return nights(plant, plant.stays(), winter);
   }
 
   List<Night> nights(PlantPlan plant, List<Stay> stays, Season winter) {

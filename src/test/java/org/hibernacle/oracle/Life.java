@@ -120,7 +120,7 @@ final class Life {
     boolean covered = Covers.lie(place.place(), outside.season(), outside.season().day(index));
     Pot.Contact contact = pot.contact(place.place(), covered, outside.snowM(index));
     double[] wallAir = covered ? place.inMulchC() : place.airC();
-    int steps = 60;
+    int steps = 20;
     double lowest = Double.POSITIVE_INFINITY;
     double mean = 0;
     double ice = 0;

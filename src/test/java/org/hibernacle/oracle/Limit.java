@@ -62,7 +62,7 @@ final class Limit {
       leastC = -4;
       aboveZoneK = 2.5;
     }
-    double hardestC = species.zone().coldEndC() + aboveZoneK;
+    double hardestC = Math.min(leastC, species.zone().coldEndC() + aboveZoneK);
     if (!species.group().hardens()) {
       leastC = species.unhardenedLimitC();
       hardestC = leastC;

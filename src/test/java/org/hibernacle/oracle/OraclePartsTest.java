@@ -52,7 +52,7 @@ class OraclePartsTest {
             .or(JavaClass.Predicates.equivalentTo(Violation.class));
     classes()
         .that()
-        .haveNameNotMatching(".*(Test|JudgedPlan|package-info).*")
+        .haveNameNotMatching(".*(Test|JudgedPlan|Complaints|package-info).*")
         .should()
         .onlyDependOnClassesThat(records)
         .because("a mistake that judge and judged share can not be seen")

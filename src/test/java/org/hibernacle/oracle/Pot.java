@@ -13,6 +13,14 @@ final class Pot {
   private static final double LATENT_J_PER_M3 = WATER_SHARE * 334e6;
   private static final double BASE_W_PER_MK = 1.2;
 
+  /** Shares of the ball inside the wall, the middle of the edge, and the edge. */
+  private static final double TO_MIDDLE_OF_EDGE = resistance(1, 0.825);
+
+  /** From here on the front is as far away as it can be. */
+  private static final double MOSTLY = 1 - Math.exp(-1);
+
+  private static final double TO_CORE = resistance(0.825, 0.65);
+
   /** What freezing does to conductivity: ice for water, in the power of the water's share. */
   private static final double FROZEN_GAIN = Math.pow(2.2 / 0.57, WATER_SHARE);
 
@@ -133,8 +141,8 @@ final class Pot {
     double left = seconds;
     while (left > 0) {
       double shellWPerK = unfrozenWPerK * (1 + iceShare() * (FROZEN_GAIN - 1));
-      double outsideWPerK = 1 / (1 / surfaceWPerK + resistance(1, 0.825) / shellWPerK);
-      double coreWPerK = shellWPerK / (resistance(0.825, 0.65) + toTheFront());
+      double outsideWPerK = 1 / (1 / surfaceWPerK + TO_MIDDLE_OF_EDGE / shellWPerK);
+      double coreWPerK = shellWPerK / (TO_CORE + toTheFront());
       double stepS = Math.min(left, 0.3 * FROZEN_J_PER_M3K * edgeM3 / (outsideWPerK + coreWPerK));
       double edgeC = edgeC();
       double fromCoreW = coreWPerK * (temperatureC(coreJ, coreM3) - edgeC);
@@ -152,7 +160,7 @@ final class Pot {
   private double toTheFront() {
     double coreIce = Math.min(1, Math.max(0, -coreJ / (LATENT_J_PER_M3 * coreM3)));
     double alike = iceShare() * coreIce + (1 - iceShare()) * (1 - coreIce);
-    return alike > 1 - Math.exp(-1) ? 0.5 : resistance(1, 1 - alike);
+    return alike > MOSTLY ? 0.5 : resistance(1, 1 - alike);
   }
 
   private static double temperatureC(double joules, double volumeM3) {

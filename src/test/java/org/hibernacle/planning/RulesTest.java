@@ -111,6 +111,35 @@ class RulesTest {
     assertEquals(List.of(), judge());
   }
 
+  /** The warmer shed is at 5.1 °C; limits -9 and -20 °C. */
+  @Test
+  void outOfTheWarmAWeekIsSparedNightsCloseToTheLimits() {
+    bare(true);
+    restEnd = 0;
+    for (int n = NIGHT - 7; n < NIGHT; n++) {
+      path[n] = SHED_A_TENTH_WARMER;
+    }
+    ballMinC[NIGHT + 6] = -5;
+    assertEquals(List.of(), judge(), "4 K are kept");
+    ballMinC[NIGHT + 6] = -5.5;
+    assertEquals(Rule.OUT_OF_THE_WARM, only(NIGHT + 6).rule());
+    assertEquals(0.5, only(NIGHT + 6).deficitK(), 1e-12);
+    assertEquals(0, only(NIGHT + 6).belowLimitK());
+    path[NIGHT - 7] = BENCH;
+    assertEquals(List.of(), judge(), "six nights do not soften it");
+    path[NIGHT - 7] = SHED_A_TENTH_WARMER;
+    ballMinC[NIGHT + 7] = -5.5;
+    assertEquals(1, judge().size(), "a week is enough");
+    ballMinC[NIGHT + 6] = 5;
+    airMinC[NIGHT] = -17;
+    assertEquals(1, only(NIGHT).deficitK(), 1e-12);
+    budBreak = NIGHT;
+    assertEquals(Rule.WOKEN_GROWTH, only(NIGHT).rule(), "open buds have a rule of their own");
+    budBreak = NIGHTS;
+    Arrays.fill(path, NIGHT - 7, NIGHT, SHED_AT_FIVE);
+    assertEquals(List.of(), judge(), "5 °C are no warmth");
+  }
+
   /** Lowest storage temperature of the fig is 12 °C; its limits are out of the way. */
   @Test
   void aTropicalPlantIsSparedTooMuchChillInAWeek() {

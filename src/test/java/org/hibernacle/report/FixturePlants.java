@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.hibernacle.model.Container;
 import org.hibernacle.model.Foliage;
 import org.hibernacle.model.Group;
@@ -26,6 +27,7 @@ import org.hibernacle.model.Species.RootKill;
 import org.hibernacle.model.Species.Toxicity;
 import org.hibernacle.planning.Displaced;
 import org.hibernacle.planning.Move;
+import org.hibernacle.planning.NightTrigger;
 import org.hibernacle.planning.PlantPlan;
 import org.hibernacle.planning.PlantPlan.Tightest;
 import org.hibernacle.planning.PlantPlan.Verdict;
@@ -143,6 +145,12 @@ final class FixturePlants {
             .wish(ROOM)
             .moveUnasked(Move.Kind.MOVE_IN, 2026, 11, 14, ROOM)
             .moveUnasked(Move.Kind.RETURN, 2027, 1, 30, BENCH)
+            .moves());
+    // Softened by a mild spring under glass.
+    all.add(
+        new Row("P-16", "", "Laurus nobilis")
+            .move(Move.Kind.MOVE_IN, 2026, 11, 1, GLASS, violation(Rule.ROOT_BALL, BENCH, -4.2))
+            .move(Move.Kind.RETURN, 2027, 4, 17, BENCH, on(2025, 4, 14, Rule.OUT_OF_THE_WARM, -2))
             .moves());
     // Still in leaf in a dark store.
     all.add(
@@ -287,7 +295,8 @@ final class FixturePlants {
           Optional.empty(),
           Optional.empty(),
           Optional.empty(),
-          List.of(-16.1),
+          List.of(
+              new NightTrigger(SEASON.start().plusMonths(1), SEASON.endExclusive(), home, -16.1)),
           7.6);
     }
 
@@ -320,8 +329,20 @@ final class FixturePlants {
           Optional.of(violation(Rule.ROOT_BALL, BENCH, -12.3)),
           displaced,
           shuttle,
-          stays.stream().map(stay -> stay.place().equals(BENCH) ? -2.5 : -12.0).toList(),
+          stays.stream()
+              .flatMap(
+                  stay ->
+                      Stream.of(
+                          trigger(stay, stay.fromInclusive(), -2.5),
+                          trigger(stay, stay.toExclusive().minusDays(5), -3.5)))
+              .toList(),
           volumeL * 0.95);
+    }
+
+    private static NightTrigger trigger(Stay stay, LocalDate from, double benchC) {
+      boolean second = !from.equals(stay.fromInclusive());
+      LocalDate to = second ? stay.toExclusive() : stay.toExclusive().minusDays(5);
+      return new NightTrigger(from, to, stay.place(), stay.place().equals(BENCH) ? benchC : -12);
     }
 
     private Plant plant(Place home) {
