@@ -14,8 +14,15 @@ import org.hibernacle.model.Season;
  * @param to where it goes
  * @param because going away, the first rule broken if the plant stayed until its next move; coming
  *     back, the rule broken had it come some moving days earlier; empty where none is
+ * @param made whether it was made already, by the keeper's log
  */
-public record Move(Kind kind, LocalDate date, Place from, Place to, Optional<Violation> because) {
+public record Move(
+    Kind kind, LocalDate date, Place from, Place to, Optional<Violation> because, boolean made) {
+  /** A move that is still to come. */
+  public Move(Kind kind, LocalDate date, Place from, Place to, Optional<Violation> because) {
+    this(kind, date, from, to, because, false);
+  }
+
   /** In the keeper's words. */
   public enum Kind {
     /** Home to the ground. */

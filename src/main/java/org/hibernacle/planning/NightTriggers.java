@@ -21,14 +21,21 @@ final class NightTriggers {
     List<Integer> bounds = new ArrayList<>(found.path().moveNights());
     bounds.add(0, 0);
     bounds.add(winters.season().days());
+    int tonight = winters.outlook().tonight();
     List<Double> triggers = new ArrayList<>();
     for (int i = 0; i + 1 < bounds.size(); i++) {
-      triggers.add(trigger(found.lived(), bounds.get(i), bounds.get(i + 1)));
+      int end = bounds.get(i + 1);
+      // A stay that is over, and one whose nights are not judged, tell what they came through.
+      double triggerC = trigger(found.lived(), Math.max(tonight, bounds.get(i)), end, true);
+      triggers.add(
+          Double.isInfinite(triggerC)
+              ? trigger(found.lived(), bounds.get(i), end, false)
+              : triggerC);
     }
     return triggers;
   }
 
-  private double trigger(List<Lived> lives, int from, int to) {
+  private double trigger(List<Lived> lives, int from, int to, boolean judgedOnly) {
     double coldestKept = Double.POSITIVE_INFINITY;
     double warmestBroken = Double.NEGATIVE_INFINITY;
     for (Lived lived : lives) {
@@ -37,7 +44,7 @@ final class NightTriggers {
           .filter(b -> b.violation().rule().keepsMargin())
           .forEach(b -> broken[b.night()] = true);
       Winter winter = winters.winter(lived.winter());
-      for (int n = Rules.firstJudged(winter); n < Rules.endJudged(winter); n++) {
+      for (int n = judgedOnly ? Rules.firstJudged(winter) : 0; n < Rules.endJudged(winter); n++) {
         int night = winters.planNight(lived.winter(), n);
         if (night < from || night >= to) {
           continue;

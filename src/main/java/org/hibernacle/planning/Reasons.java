@@ -46,15 +46,16 @@ final class Reasons {
       int to = path.placeByNight()[night];
       Move.Kind kind = kind(from, to);
       boolean last = i + 1 == nights.size();
+      boolean made = night < planner.firstFree();
       Optional<Violation> because =
-          last && shuttled
+          made || (last && shuttled)
               ? Optional.empty()
               : kind == Move.Kind.RETURN || kind == Move.Kind.STEP_OUT
                   ? whyNotEarlier(night, previous, to)
                   : whyNotStay(night, next, from);
       Place fromPlace = winters.places().get(from);
       Place toPlace = winters.places().get(to);
-      moves.add(new Move(kind, winters.season().day(night), fromPlace, toPlace, because));
+      moves.add(new Move(kind, winters.season().day(night), fromPlace, toPlace, because, made));
     }
     return moves;
   }
@@ -79,7 +80,9 @@ final class Reasons {
    */
   private Optional<Violation> whyNotEarlier(int night, int previous, int to) {
     int tried = 0;
-    for (int n = night - 1; n > previous && tried < MOST_EARLIER_DAYS_TRIED; n--) {
+    for (int n = night - 1;
+        n > previous && n >= winters.outlook().tonight() && tried < MOST_EARLIER_DAYS_TRIED;
+        n--) {
       if (!settings.isMovingDay(winters.season().day(n))) {
         continue;
       }

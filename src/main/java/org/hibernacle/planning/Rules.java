@@ -45,7 +45,7 @@ final class Rules {
   List<Lived.Broken> judge(Lived lived) {
     List<Lived.Broken> broken = new ArrayList<>();
     Winter winter = winters.winter(lived.winter());
-    for (int night = firstJudged(winter); night < endJudged(winter); night++) {
+    for (int night = winters.firstJudged(lived.winter()); night < endJudged(winter); night++) {
       rootBall(lived, night, broken);
       shoots(lived, night, broken);
       chilling(lived, night, broken);
@@ -70,6 +70,11 @@ final class Rules {
     return Math.min(winter.nights(), winter.index(winter.season().endExclusive().minusDays(14)));
   }
 
+  /** The safety margin, and for a forecast what it may be wrong by. */
+  private double marginK(Lived lived, int night) {
+    return marginK + winters.outlook().leadMarginK(winters.planNight(lived.winter(), night));
+  }
+
   private Place place(Lived lived, int night) {
     return winters.places().get(lived.path()[night]);
   }
@@ -82,7 +87,7 @@ final class Rules {
   private void rootBall(Lived lived, int night, List<Lived.Broken> broken) {
     BallTrace trace = lived.trace();
     double limitC = lived.state().rootLimitC()[night];
-    double keptC = limitC + marginK;
+    double keptC = limitC + marginK(lived, night);
     if (limitC <= Rule.PLATEAU_SUFFICES_C) {
       keptC = Math.min(keptC, 0);
     }
@@ -108,7 +113,7 @@ final class Rules {
     }
     BallTrace trace = lived.trace();
     double limitC = lived.state().shootLimitC()[night];
-    double deficitK = limitC + marginK - trace.airMinC()[night];
+    double deficitK = limitC + marginK(lived, night) - trace.airMinC()[night];
     add(
         broken,
         lived,
@@ -255,7 +260,7 @@ final class Rules {
         new Violation(
             rule,
             winter.season(),
-            winter.first().plusDays(hour / 24),
+            winters.measuredOn(lived.winter(), hour / 24),
             place(lived, night).name(),
             foundC,
             limitC,

@@ -106,7 +106,7 @@ final class Shuttles {
       }
       Winter winter = winters.winter(w);
       for (int n : nights) {
-        all.add(new Shuttle.Night(winter.season(), winter.first().plusDays(n)));
+        all.add(new Shuttle.Night(winter.season(), winters.measuredOn(w, n)));
         triggerC = Math.max(triggerC, homeAirC[n]);
         last = Math.max(last, winters.planNight(w, n));
       }

@@ -200,7 +200,7 @@ class WorkbookWriterTest {
       workbook.write(out);
     }
     Problems problems = new Problems();
-    Optional<SheetTable> earlier = EarlierPlan.log(file, "Log", problems);
+    Optional<SheetTable> earlier = EarlierPlan.read(file, problems).map(EarlierPlan::log);
     RunFacts facts = Fixtures.facts(earlier);
     SeasonReport next = ReportAuthor.write(Fixtures.plan(), facts, Words.of(Locale.UK));
     Section log = next.section("log");
