@@ -48,11 +48,18 @@ final class Clause {
                 m.measures().difference(ChillingInjury.doseOfExcess(v.deficitK())));
     limitTold |= v.rule() == Rule.ROOT_BALL;
     before = Optional.of(v);
-    if (marginTold || !v.rule().keepsMargin()) {
+    double keptK = keptK(v);
+    if ((marginTold && keptK == marginK) || !v.rule().keepsMargin()) {
       return clause;
     }
     marginTold = true;
-    return m.words().text("phrase.with-margin", clause, m.measures().difference(marginK));
+    return m.words().text("phrase.with-margin", clause, m.measures().difference(keptK));
+  }
+
+  /** What was kept in hand above the limit, K: for a forecast more than the safety margin. */
+  double keptK(Violation v) {
+    double keptK = v.foundC() + v.deficitK() - v.limitC();
+    return v.rule().keepsMargin() && keptK > marginK + 1e-6 ? keptK : marginK;
   }
 
   private String key(Violation v) {
@@ -87,7 +94,7 @@ final class Clause {
     if (!v.rule().keepsMargin()) {
       return limit;
     }
-    double kept = limit + m.measures().shownDifference(marginK);
+    double kept = limit + m.measures().shownDifference(keptK(v));
     boolean plateau = v.rule() == Rule.ROOT_BALL && v.limitC() <= Rule.PLATEAU_SUFFICES_C;
     return plateau ? Math.min(kept, m.measures().shown(0)) : kept;
   }

@@ -48,7 +48,7 @@ final class MoveTable {
               new Cell.Text(move.to().name()),
               m.measures().massCell(pm.plan().estimatedMassKg()),
               people(m, pm.plan()),
-              new Cell.Gap(),
+              move.made() ? new Cell.Text(m.words().text("move.made")) : new Cell.Gap(),
               Measures.count(plant.count())));
     }
     return table.build();

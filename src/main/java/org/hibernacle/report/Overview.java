@@ -35,7 +35,11 @@ final class Overview {
 
   static List<SeasonReport.Fact> write(Material m) {
     Overview overview = new Overview(m);
-    overview.firstMove();
+    m.plan()
+        .inSeason()
+        .ifPresentOrElse(
+            now -> overview.facts.addAll(WeekFacts.write(m, now)), overview::firstMove);
+    overview.changes();
     overview.collection();
     overview.dangers();
     overview.work();
@@ -53,6 +57,14 @@ final class Overview {
     List<PlantPlan> carried =
         moves.stream().filter(pm -> pm.move().date().equals(first)).map(PlantMove::plan).toList();
     fact("first-move", StyleRole.HEADING, "day", m.display().longDay(first), named(carried));
+  }
+
+  private void changes() {
+    List<String> ids = ChangeTable.changedIds(m);
+    if (!ids.isEmpty()) {
+      List<PlantPlan> changed = ids.stream().map(m::plant).toList();
+      fact("changes", StyleRole.CAUTION, "plants-named", ids.size(), named(changed));
+    }
   }
 
   private void collection() {
