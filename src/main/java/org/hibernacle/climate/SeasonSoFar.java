@@ -126,7 +126,8 @@ public final class SeasonSoFar {
    */
   public LocalDate measuredOn(Season winter, LocalDate day) {
     LocalDate here = day.plusYears(season.year() - winter.year());
-    return own.days().containsKey(here) && !here.isAfter(knownTo()) ? here : day;
+    boolean known = season.contains(here) && !here.isAfter(knownTo());
+    return known && own.days().containsKey(here) ? here : day;
   }
 
   /**

@@ -94,7 +94,7 @@ final class Overview {
   }
 
   private void work() {
-    List<PlantMove> moves = plan.movesByDate();
+    List<PlantMove> moves = plan.movesByDate().stream().filter(pm -> !pm.move().made()).toList();
     Map<LocalDate, List<PlantPlan>> days = new TreeMap<>();
     moves.forEach(
         pm -> days.computeIfAbsent(pm.move().date(), d -> new ArrayList<>()).add(pm.plan()));
@@ -163,6 +163,7 @@ final class Overview {
     Map<Season, List<PlantPlan>> failing = new TreeMap<>();
     for (PlantPlan p : plan.plants()) {
       p.broken().stream()
+          .filter(v -> plan.inSeason().isEmpty() || !plan.season().contains(v.day()))
           .map(Violation::winter)
           .distinct()
           .forEach(w -> failing.computeIfAbsent(w, season -> new ArrayList<>()).add(p));

@@ -30,9 +30,11 @@ final class WeekFacts {
   static List<SeasonReport.Fact> write(Material m, InSeason now) {
     WeekFacts week = new WeekFacts(m, now);
     week.tonight();
-    week.carry();
-    week.tooLate();
     week.threatened();
+    TreeMap<LocalDate, List<PlantMove>> days = week.ahead();
+    week.today(days);
+    week.tooLate();
+    week.movingDays(days);
     week.tasks();
     return week.facts;
   }
@@ -51,24 +53,30 @@ final class WeekFacts {
     fact(m.words().text("week.tonight"), text, StyleRole.HEADING);
   }
 
-  /** Moves of today and of the moving days within a week, or else the next one. */
-  private void carry() {
+  private TreeMap<LocalDate, List<PlantMove>> ahead() {
     TreeMap<LocalDate, List<PlantMove>> days = new TreeMap<>();
     m.plan().movesByDate().stream()
         .filter(pm -> !pm.move().made())
         .forEach(pm -> days.computeIfAbsent(pm.move().date(), d -> new ArrayList<>()).add(pm));
-    if (!days.containsKey(now.asOf())) {
-      fact(m.words().text("week.today"), m.words().text("week.text.nothing"), StyleRole.PLAIN);
-    }
-    days.forEach(
-        (date, moves) -> {
-          boolean today = date.equals(now.asOf());
-          if (now.thisWeek(date) || date.equals(days.firstKey())) {
-            String label =
-                today ? m.words().text("week.today") : m.words().text("week.on", day(date));
-            fact(label, trips(moves), today ? StyleRole.CAUTION : StyleRole.HEADING);
-          }
-        });
+    return days;
+  }
+
+  private void today(TreeMap<LocalDate, List<PlantMove>> days) {
+    List<PlantMove> moves = days.getOrDefault(now.asOf(), List.of());
+    String text = moves.isEmpty() ? m.words().text("week.text.nothing") : trips(moves);
+    StyleRole role = moves.isEmpty() ? StyleRole.PLAIN : StyleRole.CAUTION;
+    fact(m.words().text("week.today"), text, role);
+  }
+
+  /** Moving days after today within a week, or else the next one. */
+  private void movingDays(TreeMap<LocalDate, List<PlantMove>> days) {
+    days.tailMap(now.asOf(), false)
+        .forEach(
+            (date, moves) -> {
+              if (now.thisWeek(date) || date.equals(days.firstKey())) {
+                fact(m.words().text("week.on", day(date)), trips(moves), StyleRole.HEADING);
+              }
+            });
   }
 
   private String day(LocalDate date) {

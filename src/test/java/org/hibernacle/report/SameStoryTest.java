@@ -26,7 +26,10 @@ class SameStoryTest {
       Set.of("earliest", "typical", "latest", "days-on-file", "count");
 
   private static final SeasonReport REPORT =
-      ReportAuthor.write(Fixtures.plan(), Fixtures.facts(), Words.of(Locale.UK));
+      ReportAuthor.write(
+          Fixtures.inSeason(Fixtures.plan(), true),
+          Fixtures.afterAnotherPlan(Fixtures.plan()),
+          Words.of(Locale.UK));
 
   @Test
   void eachFactOfTheWorkbookStandsOnPaper() throws IOException {

@@ -52,6 +52,9 @@ class WordsTest {
     SeasonPlan plan = Fixtures.plan();
     ReportAuthor.write(plan, Fixtures.facts(), words);
     ReportAuthor.write(Fixtures.withLogger(plan), Fixtures.facts(), words);
+    RunFacts changed = Fixtures.afterAnotherPlan(plan);
+    ReportAuthor.write(Fixtures.inSeason(plan, true), changed, words);
+    ReportAuthor.write(Fixtures.inSeason(plan, false), changed, words);
     ReportAuthor.write(with(plan, 0, 1), Fixtures.facts(), words);
     ReportAuthor.write(with(plan, 5, 7), Fixtures.facts(), words);
     ExplanationFixture.all(plan).forEach(told -> PlantStory.write(told, Fixtures.facts(), words));
