@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
@@ -31,7 +32,7 @@ final class WeekFacts {
     WeekFacts week = new WeekFacts(m, now);
     week.tonight();
     week.threatened();
-    TreeMap<LocalDate, List<PlantMove>> days = week.ahead();
+    NavigableMap<LocalDate, List<PlantMove>> days = week.ahead();
     week.today(days);
     week.tooLate();
     week.movingDays(days);
@@ -53,7 +54,7 @@ final class WeekFacts {
     fact(m.words().text("week.tonight"), text, StyleRole.HEADING);
   }
 
-  private TreeMap<LocalDate, List<PlantMove>> ahead() {
+  private NavigableMap<LocalDate, List<PlantMove>> ahead() {
     TreeMap<LocalDate, List<PlantMove>> days = new TreeMap<>();
     m.plan().movesByDate().stream()
         .filter(pm -> !pm.move().made())
@@ -61,7 +62,7 @@ final class WeekFacts {
     return days;
   }
 
-  private void today(TreeMap<LocalDate, List<PlantMove>> days) {
+  private void today(NavigableMap<LocalDate, List<PlantMove>> days) {
     List<PlantMove> moves = days.getOrDefault(now.asOf(), List.of());
     String text = moves.isEmpty() ? m.words().text("week.text.nothing") : trips(moves);
     StyleRole role = moves.isEmpty() ? StyleRole.PLAIN : StyleRole.CAUTION;
@@ -69,7 +70,7 @@ final class WeekFacts {
   }
 
   /** Moving days after today within a week, or else the next one. */
-  private void movingDays(TreeMap<LocalDate, List<PlantMove>> days) {
+  private void movingDays(NavigableMap<LocalDate, List<PlantMove>> days) {
     days.tailMap(now.asOf(), false)
         .forEach(
             (date, moves) -> {

@@ -4,6 +4,7 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
@@ -201,9 +202,14 @@ public final class Fixtures {
   }
 
   /** The same plan with a logger in the shed, where the model was 0.5 K too cold on average. */
-  /** The plan as of its first day of November, before or after the forecast is known. */
-  static SeasonPlan inSeason(SeasonPlan plan, boolean forecast) {
-    LocalDate asOf = LocalDate.of(2026, 11, 3);
+  /** The plan as of the first day of November with work, with that forecast for the night. */
+  static SeasonPlan inSeason(SeasonPlan plan, OptionalDouble tonightC) {
+    LocalDate asOf =
+        plan.tasks().stream()
+            .map(Task::from)
+            .filter(day -> !day.isBefore(LocalDate.of(2026, 11, 1)))
+            .min(Comparator.naturalOrder())
+            .orElseThrow();
     List<PlantPlan> plants = new ArrayList<>(plan.plants());
     int moving = 0;
     while (plants.get(moving).moves().size() < 2) {
@@ -235,9 +241,11 @@ public final class Fixtures {
     InSeason now =
         new InSeason(
             asOf,
-            forecast ? asOf.plusDays(6) : asOf,
-            forecast ? OptionalDouble.of(-6.5) : OptionalDouble.empty(),
-            forecast ? List.of(new InSeason.Threat("P-02", move.from().name(), -4.5)) : List.of(),
+            tonightC.isPresent() ? asOf.plusDays(6) : asOf,
+            tonightC,
+            tonightC.orElse(0) < -4.5
+                ? List.of(new InSeason.Threat("P-02", move.from().name(), -4.5))
+                : List.of(),
             List.of(
                 new InSeason.Late(mover.plant().id(), danger, Optional.of(extra)),
                 new InSeason.Late("P-03", danger, Optional.empty())));
