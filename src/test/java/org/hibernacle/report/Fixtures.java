@@ -202,14 +202,15 @@ public final class Fixtures {
   }
 
   /** The same plan with a logger in the shed, where the model was 0.5 K too cold on average. */
-  /** The plan as of the first day of November with work, with that forecast for the night. */
+  /** The plan as of the day before the first work of November, with that forecast for the night. */
   static SeasonPlan inSeason(SeasonPlan plan, OptionalDouble tonightC) {
     LocalDate asOf =
         plan.tasks().stream()
             .map(Task::from)
             .filter(day -> !day.isBefore(LocalDate.of(2026, 11, 1)))
             .min(Comparator.naturalOrder())
-            .orElseThrow();
+            .orElseThrow()
+            .minusDays(1);
     List<PlantPlan> plants = new ArrayList<>(plan.plants());
     int moving = 0;
     while (plants.get(moving).moves().size() < 2) {
