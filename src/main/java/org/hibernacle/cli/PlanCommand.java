@@ -2,11 +2,10 @@ package org.hibernacle.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -14,19 +13,23 @@ import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.hibernacle.input.EarlierPlan;
 import org.hibernacle.input.InventoryWorkbook;
+import org.hibernacle.input.LogRows;
 import org.hibernacle.input.Problems;
 import org.hibernacle.input.SpeciesCatalogue;
 import org.hibernacle.input.TemperatureCsv;
 import org.hibernacle.model.Inventory;
-import org.hibernacle.model.SheetTable;
+import org.hibernacle.model.MoveMade;
+import org.hibernacle.model.MovePlanned;
+import org.hibernacle.model.Season;
 import org.hibernacle.model.TemperatureSeries;
 import org.hibernacle.planning.Explanation;
+import org.hibernacle.planning.InSeason;
 import org.hibernacle.planning.PlantPlan;
+import org.hibernacle.planning.Progress;
 import org.hibernacle.planning.Question;
 import org.hibernacle.planning.SeasonPlan;
 import org.hibernacle.planning.SeasonPlanner;
 import org.hibernacle.planning.WinterJudged;
-import org.hibernacle.report.EarlierLog;
 import org.hibernacle.report.Hindsight;
 import org.hibernacle.report.PlantStory;
 import org.hibernacle.report.ReportAuthor;
@@ -52,6 +55,7 @@ import picocli.CommandLine.Spec;
     footer = {
       "  hibernacle plan inventory.xlsx temperatures.csv -o winter",
       "  hibernacle plan inventory.xlsx 2014.csv 2015.csv --season 2016 --unit C",
+      "  hibernacle plan winter/season-plan.xlsx to-date-and-forecast.csv --as-of 2026-11-10",
       "  hibernacle plan garden.xlsx station.csv --place-temperatures \"Shed=shed.csv\"",
       "",
       "Exit code 4 means: done, but some plants can not be protected; the summary names them."
@@ -88,6 +92,16 @@ final class PlanCommand implements Callable<Integer> {
           "Year in whose autumn the season begins; the season after the last whole winter on file"
               + " if not given.")
   private Optional<Integer> season = Optional.empty();
+
+  @Option(
+      names = "--as-of",
+      paramLabel = "DATE",
+      converter = DayConverter.class,
+      description =
+          "Plans from that day of the season on, such as 2026-11-10: rows up to it are what"
+              + " happened, later rows are the forecast, earlier winters follow. Moves made are"
+              + " read from the Log of the season plan that is given or replaced.")
+  private Optional<LocalDate> asOf = Optional.empty();
 
   @Mixin private TemperatureOptions temperatures = new TemperatureOptions();
 
@@ -129,7 +143,8 @@ final class PlanCommand implements Callable<Integer> {
             : Map.of();
     OutputFolder folder = new OutputFolder(folder());
     Problems earlierProblems = new Problems();
-    Optional<SheetTable> earlierLog = earlierLog(folder, earlierProblems);
+    EarlierPlans earlier =
+        EarlierPlans.read(folder.target(WORKBOOK), inventoryFile, earlierProblems);
     if (inventory.isEmpty() || series.isEmpty() || problems.hasErrors()) {
       ProblemPrinter.printForStop(problems, err());
       return ExitCode.BAD_INPUT;
@@ -139,7 +154,17 @@ final class PlanCommand implements Callable<Integer> {
       err().println("It may hold a filled-in log, so it is not replaced. Move it away first.");
       return ExitCode.NOT_WRITTEN;
     }
-    Question question = new Question(inventory.get(), series.get(), logged, seasonYear());
+    Optional<String> wrongUse = asOf.flatMap(day -> wrongUse(day, inventory.get()));
+    if (wrongUse.isPresent()) {
+      err().println(wrongUse.get());
+      return ExitCode.WRONG_USE;
+    }
+    Optional<Progress> progress = asOf.map(d -> progress(d, inventory.get(), earlier, problems));
+    if (problems.hasErrors()) {
+      ProblemPrinter.printForStop(problems, err());
+      return ExitCode.BAD_INPUT;
+    }
+    Question question = new Question(inventory.get(), series.get(), logged, seasonYear(), progress);
     if (explain.isPresent()) {
       return explain(question, problems);
     }
@@ -154,21 +179,54 @@ final class PlanCommand implements Callable<Integer> {
       ProblemPrinter.printBriefly(
           Stream.concat(problems.sorted().stream(), plan.get().notes().stream()).toList(), err());
     }
-    Optional<SheetTable> log = carried(earlierLog, inventory.get());
-    if (log.isPresent() && !new EarlierLog(log.get()).isOf(plan.get().season())) {
-      if (earlierLog.isPresent() && new EarlierLog(earlierLog.get()).isFilledIn()) {
-        err()
-            .println(
-                folder.target(WORKBOOK)
-                    + " holds the filled-in log of another winter, so it is not replaced;"
-                    + " this plan is for winter "
-                    + plan.get().season()
-                    + ". Give another folder with -o.");
-        return ExitCode.NOT_WRITTEN;
-      }
-      log = Optional.empty();
+    Season planned = plan.get().season();
+    if (earlier.wouldLoseALog(planned)) {
+      err()
+          .println(
+              folder.target(WORKBOOK)
+                  + " holds the filled-in log of another winter, so it is not replaced;"
+                  + " this plan is for winter "
+                  + planned
+                  + ". Give another folder with -o.");
+      return ExitCode.NOT_WRITTEN;
     }
-    return report(plan.get(), problems, folder, log);
+    return report(plan.get(), problems, folder, earlier);
+  }
+
+  /** Why a plan can not be made as of that day. */
+  private Optional<String> wrongUse(LocalDate day, Inventory inventory) {
+    boolean southern = inventory.settings().southern();
+    Season holds = Season.containing(day, southern);
+    if (season.isPresent() && season.get() != holds.year()) {
+      return Optional.of(
+          "--as-of " + day + " lies in winter " + holds + ", --season names another; leave it out");
+    }
+    if (leaveOneOut) {
+      return Optional.of("--as-of plans one season, --leave-one-out judges all; give one of them");
+    }
+    LocalDate last = InSeason.lastDay(holds);
+    return day.isAfter(last)
+        ? Optional.of(
+            "--as-of "
+                + day
+                + ": winter "
+                + holds
+                + " is planned up to "
+                + last
+                + "; plan the next one without --as-of")
+        : Optional.empty();
+  }
+
+  private static Progress progress(
+      LocalDate day, Inventory inventory, EarlierPlans earlier, Problems problems) {
+    Season season = Season.containing(day, inventory.settings().southern());
+    List<MoveMade> made =
+        earlier
+            .withLog(season)
+            .map(plan -> LogRows.read(plan, inventory, day, problems))
+            .orElse(List.of());
+    List<MovePlanned> planned = earlier.known(season).map(EarlierPlan::moves).orElse(List.of());
+    return new Progress(day, made, planned);
   }
 
   private OptionalInt seasonYear() {
@@ -179,7 +237,8 @@ final class PlanCommand implements Callable<Integer> {
     problems.error(
         "PL-400",
         names(temperatureFiles),
-        "no usable winter",
+        asOf.map(day -> "no usable winter before the one that holds " + day)
+            .orElse("no usable winter"),
         "at least one winter whose cold months are on file without longer gaps");
     ProblemPrinter.printForStop(problems, err());
     return ExitCode.BAD_INPUT;
@@ -196,7 +255,8 @@ final class PlanCommand implements Callable<Integer> {
       return noWinter(problems);
     }
     Words words = Words.of(question.inventory().settings().language());
-    RunFacts facts = facts(told.get().season(), problems, Optional.empty());
+    RunFacts facts =
+        facts(told.get().season(), problems, new EarlierPlans(Optional.empty(), Optional.empty()));
     PrintWriter out = spec.commandLine().getOut();
     PlantStory.write(told.get(), facts, words).forEach(out::println);
     out.flush();
@@ -217,7 +277,7 @@ final class PlanCommand implements Callable<Integer> {
     return ExitCode.DONE;
   }
 
-  private RunFacts facts(SeasonPlan plan, Problems problems, Optional<SheetTable> earlierLog)
+  private RunFacts facts(SeasonPlan plan, Problems problems, EarlierPlans earlier)
       throws IOException {
     List<RunFacts.InputFile> inputs = new ArrayList<>();
     inputs.add(Digests.of(inventoryFile));
@@ -228,14 +288,19 @@ final class PlanCommand implements Callable<Integer> {
       inputs.add(Digests.of(file));
     }
     return new RunFacts(
-        Hibernacle.Version.text(), inputs, problems.sorted(), options(plan), List.of(), earlierLog);
+        Hibernacle.Version.text(),
+        inputs,
+        problems.sorted(),
+        options(plan),
+        List.of(),
+        earlier.withLog(plan.season()).map(EarlierPlan::log),
+        earlier.known(plan.season()).map(EarlierPlan::asPlanned));
   }
 
-  private int report(
-      SeasonPlan plan, Problems problems, OutputFolder folder, Optional<SheetTable> earlierLog)
+  private int report(SeasonPlan plan, Problems problems, OutputFolder folder, EarlierPlans earlier)
       throws IOException {
     Words words = Words.of(plan.inventory().settings().language());
-    SeasonReport report = ReportAuthor.write(plan, facts(plan, problems, earlierLog), words);
+    SeasonReport report = ReportAuthor.write(plan, facts(plan, problems, earlier), words);
     List<Path> written = List.of();
     if (!dryRun) {
       try {
@@ -273,28 +338,10 @@ final class PlanCommand implements Callable<Integer> {
     out.flush();
   }
 
-  /** The log of a plan that is about to be replaced. */
-  private Optional<SheetTable> earlierLog(OutputFolder folder, Problems problems) {
-    Path earlier = folder.target(WORKBOOK);
-    return Files.isRegularFile(earlier)
-        ? EarlierPlan.log(earlier, logSheet(), problems)
-        : Optional.empty();
-  }
-
-  /** That log, or the one of the season plan given as inventory. */
-  private static Optional<SheetTable> carried(Optional<SheetTable> earlier, Inventory inventory) {
-    return earlier.isPresent()
-        ? earlier
-        : inventory.sheets().stream().filter(s -> s.name().equals(logSheet())).findFirst();
-  }
-
-  private static String logSheet() {
-    return Words.of(Locale.ENGLISH).text("section.log");
-  }
-
   private List<String> options(SeasonPlan plan) {
     List<String> options = new ArrayList<>();
     options.add("season=" + plan.season());
+    asOf.ifPresent(day -> options.add("as-of=" + day));
     TemperatureCsv.Options reading = temperatures.forReading();
     reading.station().ifPresent(s -> options.add("station=" + s));
     reading.unit().ifPresent(u -> options.add("unit=" + u));

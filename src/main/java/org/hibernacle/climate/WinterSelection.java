@@ -89,6 +89,14 @@ public record WinterSelection(
         leftOut);
   }
 
+  /** Those that lie before a season. */
+  public WinterSelection before(Season season) {
+    return new WinterSelection(
+        series,
+        winters.stream().filter(w -> w.season().compareTo(season) < 0).toList(),
+        leftOut.stream().filter(l -> l.season().compareTo(season) < 0).toList());
+  }
+
   private static Optional<LeftOut> fault(TemperatureSeries series, Season season) {
     LocalDate start = season.coreStart();
     LocalDate end = season.coreEndExclusive();

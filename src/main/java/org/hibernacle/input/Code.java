@@ -52,5 +52,10 @@ final class Code {
   static final String OWN_SPECIES = "IN-204";
   static final String ROW_BY_CULTIVAR = "IN-205";
 
+  static final String LOG_DATE = "IN-341";
+  static final String LOG_DATE_LATER = "IN-342";
+  static final String LOG_PLACE = "IN-343";
+  static final String LOG_WHERE = "IN-344";
+
   private Code() {}
 }

@@ -4,23 +4,42 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.hibernacle.model.AsPlanned;
+import org.hibernacle.model.MovePlanned;
 import org.hibernacle.model.SheetTable;
 
-/** Reads what a season plan written earlier must hand on: the keeper's log. */
-public final class EarlierPlan {
-  private EarlierPlan() {}
+/**
+ * What a season plan written earlier hands on: the keeper's log, and the moves as it had them.
+ *
+ * @param file name of it
+ * @param log its log sheet, as found
+ * @param moves by date, as on its sheet of moving days
+ */
+public record EarlierPlan(String file, SheetTable log, List<MovePlanned> moves) {
+  /** Name of the log sheet. */
+  static final String LOG_SHEET = "Log";
+
+  /** Name of the sheet of moves. */
+  static final String MOVES_SHEET = "Moving days";
+
+  public EarlierPlan {
+    moves = List.copyOf(moves);
+  }
 
   /**
-   * The log of a plan file.
+   * Reads a season plan.
    *
-   * @param file a season plan
-   * @param logSheet name of its log sheet
    * @return empty if the file has no log, or can not be read, which is an error in {@code problems}
    */
-  public static Optional<SheetTable> log(Path file, String logSheet, Problems problems) {
+  public static Optional<EarlierPlan> read(Path file, Problems problems) {
     String name = String.valueOf(file.getFileName());
     try (InputStream in = Files.newInputStream(file)) {
       Optional<XSSFWorkbook> opened = WorkbookFile.open(in, name, problems);
@@ -28,10 +47,8 @@ public final class EarlierPlan {
         return Optional.empty();
       }
       try (XSSFWorkbook book = opened.get()) {
-        Sheet sheet = book.getSheet(logSheet);
-        return sheet == null
-            ? Optional.empty()
-            : Optional.of(SheetReader.read(name, sheet).table(0));
+        return sheet(name, book, LOG_SHEET)
+            .map(log -> new EarlierPlan(name, log, moves(sheet(name, book, MOVES_SHEET))));
       }
     } catch (IOException e) {
       problems.error(
@@ -41,5 +58,33 @@ public final class EarlierPlan {
           "a file this account may read");
       return Optional.empty();
     }
+  }
+
+  /** What it planned, and for whom. */
+  public AsPlanned asPlanned() {
+    Set<String> ids = new TreeSet<>();
+    log.rows().forEach(row -> ids.add(SheetTable.plainText(log.cell(row, "Id"))));
+    return new AsPlanned(ids, moves);
+  }
+
+  private static Optional<SheetTable> sheet(String file, XSSFWorkbook book, String name) {
+    Sheet sheet = book.getSheet(name);
+    return sheet == null ? Optional.empty() : Optional.of(SheetReader.read(file, sheet).table(0));
+  }
+
+  private static List<MovePlanned> moves(Optional<SheetTable> sheet) {
+    List<MovePlanned> moves = new ArrayList<>();
+    if (sheet.isEmpty()) {
+      return moves;
+    }
+    SheetTable table = sheet.get();
+    for (List<Object> row : table.rows()) {
+      if (table.cell(row, "Date") instanceof LocalDate date) {
+        String id = SheetTable.plainText(table.cell(row, "Id"));
+        String kind = SheetTable.plainText(table.cell(row, "Move"));
+        moves.add(new MovePlanned(id, kind, date, SheetTable.plainText(table.cell(row, "To"))));
+      }
+    }
+    return moves;
   }
 }

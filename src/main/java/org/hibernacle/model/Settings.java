@@ -68,6 +68,26 @@ public record Settings(
     away = List.copyOf(away);
   }
 
+  /** The same with other moving days. */
+  public Settings withMovingDays(Set<DayOfWeek> days) {
+    return new Settings(
+        site,
+        siteColderByK,
+        latitudeDeg,
+        longitudeDeg,
+        zone,
+        units,
+        safetyMarginK,
+        acceptedRiskOfTen,
+        days,
+        away,
+        plantsPerMovingDay,
+        minutesPerMovingDay,
+        paper,
+        firstDayOfWeek,
+        language);
+  }
+
   /** Whether the keeper carries pots on that day. */
   public boolean isMovingDay(LocalDate day) {
     return movingDays.contains(day.getDayOfWeek())

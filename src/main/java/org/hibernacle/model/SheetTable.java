@@ -15,4 +15,25 @@ public record SheetTable(String name, List<String> headings, List<List<Object>> 
     headings = List.copyOf(headings);
     rows = rows.stream().map(List::copyOf).toList();
   }
+
+  /** Whether there is a column of that heading; capitals and spaces around it play no part. */
+  public boolean has(String heading) {
+    return headings.stream().anyMatch(h -> h.strip().equalsIgnoreCase(heading.strip()));
+  }
+
+  /** The value of a row in the first column of that heading; an empty string if there is none. */
+  public Object cell(List<Object> row, String heading) {
+    for (int i = 0; i < headings.size() && i < row.size(); i++) {
+      if (headings.get(i).strip().equalsIgnoreCase(heading.strip())) {
+        return row.get(i);
+      }
+    }
+    return "";
+  }
+
+  /** A cell's value as text: {@code 7} for the number seven, which some take as an Id. */
+  public static String plainText(Object value) {
+    boolean whole = value instanceof Double number && number == Math.rint(number);
+    return whole ? Long.toString(Math.round((Double) value)) : value.toString().strip();
+  }
 }

@@ -62,12 +62,14 @@ final class Explainer {
         Margins.tightest(winters, List.of(lived)),
         PlantPlanner.worst(List.of(lived)),
         found.excused().contains(lived.winter()),
-        day(winter, lived.state().restEnd()),
-        day(winter, lived.state().budBreak()));
+        day(lived, lived.state().restEnd()),
+        day(lived, lived.state().budBreak()));
   }
 
-  private static Optional<LocalDate> day(Winter winter, int night) {
-    return night < winter.nights() ? Optional.of(winter.first().plusDays(night)) : Optional.empty();
+  private Optional<LocalDate> day(Lived lived, int night) {
+    return night < lived.path().length
+        ? Optional.of(winters.measuredOn(lived.winter(), night))
+        : Optional.empty();
   }
 
   private LocalDate planDay(Lived lived, int night) {
@@ -79,12 +81,15 @@ final class Explainer {
     List<Integer> nights = found.path().moveNights();
     for (int i = 0; i < nights.size(); i++) {
       int night = nights.get(i);
+      if (plan.moves().get(i).made()) {
+        continue;
+      }
       int after = i > 0 ? nights.get(i - 1) : 0;
       int before = i + 1 < nights.size() ? nights.get(i + 1) : winters.season().days();
       int from = found.path().placeByNight()[night - 1];
       int to = found.path().placeByNight()[night];
       Move move = plan.moves().get(i);
-      int early = Math.max(after + 1, night - SHIFT_DAYS);
+      int early = Math.max(Math.max(after + 1, winters.outlook().tonight()), night - SHIFT_DAYS);
       int late = Math.min(before - 1, night + SHIFT_DAYS);
       whatIfs.add(whatIf(move, WhatIf.Kind.EARLIER, early, found.path().with(early, night, to)));
       whatIfs.add(whatIf(move, WhatIf.Kind.LATER, late, found.path().with(night, late, from)));

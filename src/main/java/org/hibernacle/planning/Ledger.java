@@ -26,16 +26,29 @@ final class Ledger {
   private final long[] minutes;
   private final OptionalInt mostPots;
   private final OptionalInt mostMinutes;
+  private final int first;
 
-  Ledger(List<Place> places, int nights, Settings settings) {
+  /**
+   * Empty.
+   *
+   * @param first night that is counted; what was before can not be changed
+   */
+  Ledger(List<Place> places, int nights, Settings settings, int first) {
     this(
         places.stream().mapToDouble(p -> p.floorM2().orElse(Double.POSITIVE_INFINITY)).toArray(),
         nights,
         settings.plantsPerMovingDay(),
-        settings.minutesPerMovingDay());
+        settings.minutesPerMovingDay(),
+        first);
   }
 
   Ledger(double[] floorM2, int nights, OptionalInt mostPots, OptionalInt mostMinutes) {
+    this(floorM2, nights, mostPots, mostMinutes, 0);
+  }
+
+  private Ledger(
+      double[] floorM2, int nights, OptionalInt mostPots, OptionalInt mostMinutes, int first) {
+    this.first = first;
     this.floorM2 = floorM2.clone();
     this.takenM2 = new double[floorM2.length][nights];
     this.pots = new long[nights];
@@ -48,16 +61,21 @@ final class Ledger {
    * What one plant asks for.
    *
    * @param home index of its home, whose room is its own
+   * @param stands index of the place where it stands now, which nobody sends it away from
    * @param floorM2 wherever it stands
    * @param pots to carry
    * @param minutes to carry them
    */
-  record Load(int home, double floorM2, int pots, int minutes) {
-    static Load of(Plant plant, int home) {
+  record Load(int home, int stands, double floorM2, int pots, int minutes) {
+    Load(int home, double floorM2, int pots, int minutes) {
+      this(home, home, floorM2, pots, minutes);
+    }
+
+    static Load of(Plant plant, int home, int stands) {
       double kg = Mass.wetKg(plant.container());
       boolean heavy = kg > Lifting.aloneKg(plant.container());
       int each = heavy ? MINUTES_A_HEAVY_POT : MINUTES_A_POT;
-      return new Load(home, plant.floorM2(), plant.count(), each * plant.count());
+      return new Load(home, stands, plant.floorM2(), plant.count(), each * plant.count());
     }
   }
 
@@ -88,13 +106,16 @@ final class Ledger {
       @Override
       public boolean open(int place, int night) {
         return place == load.home()
+            || place == load.stands()
+            || night < first
             || takenM2[place][night] + load.floorM2() <= floorM2[place] + CRUMB_M2;
       }
 
       @Override
       public boolean handsFree(int night) {
-        return fits(pots[night], load.pots(), mostPots)
-            && fits(minutes[night], load.minutes(), mostMinutes);
+        return night < first
+            || (fits(pots[night], load.pots(), mostPots)
+                && fits(minutes[night], load.minutes(), mostMinutes));
       }
     };
   }
@@ -105,13 +126,14 @@ final class Ledger {
 
   /** Whether a plant that has taken the path asks, with others, for more than there is. */
   boolean contested(Load load, Path path) {
-    for (int n = 0; n < path.placeByNight().length; n++) {
+    for (int n = first; n < path.placeByNight().length; n++) {
       int place = path.placeByNight()[n];
       if (place != load.home() && takenM2[place][n] > floorM2[place] + CRUMB_M2) {
         return true;
       }
     }
     return path.moveNights().stream()
+        .filter(night -> night >= first)
         .anyMatch(
             night ->
                 over(pots[night], load.pots(), mostPots)

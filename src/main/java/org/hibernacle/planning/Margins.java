@@ -14,7 +14,7 @@ final class Margins {
     double least = Double.POSITIVE_INFINITY;
     for (Lived lived : lives) {
       Winter winter = winters.winter(lived.winter());
-      for (int n = Rules.firstJudged(winter); n < Rules.endJudged(winter); n++) {
+      for (int n = winters.firstJudged(lived.winter()); n < Rules.endJudged(winter); n++) {
         double marginK = lived.trace().ballMinC()[n] - lived.state().rootLimitC()[n];
         if (marginK < least) {
           least = marginK;
@@ -26,7 +26,7 @@ final class Margins {
     Winter winter = winters.winter(closest.winter());
     return new PlantPlan.Tightest(
         winter.season(),
-        winter.first().plusDays(closest.trace().ballMinHour()[night] / 24),
+        winters.measuredOn(closest.winter(), closest.trace().ballMinHour()[night] / 24),
         winters.places().get(closest.path()[night]).name(),
         closest.trace().ballMinC()[night],
         closest.state().rootLimitC()[night]);

@@ -18,6 +18,7 @@ import org.hibernacle.model.Season;
  * @param ownDays each winter's own date, earliest first, as days of the planned season: going away
  *     the last safe day to leave, coming back the first safe day to come; winters in which nothing
  *     would ever have threatened are not among them. For information: the date is one for all
+ * @param made whether it was made already, by the keeper's log
  */
 public record Move(
     Kind kind,
@@ -25,7 +26,19 @@ public record Move(
     Place from,
     Place to,
     Optional<Violation> because,
-    List<LocalDate> ownDays) {
+    List<LocalDate> ownDays,
+    boolean made) {
+  /** A move that is still to come. */
+  public Move(
+      Kind kind,
+      LocalDate date,
+      Place from,
+      Place to,
+      Optional<Violation> because,
+      List<LocalDate> ownDays) {
+    this(kind, date, from, to, because, ownDays, false);
+  }
+
   public Move {
     ownDays = ownDays.stream().sorted().toList();
   }

@@ -34,7 +34,7 @@ final class PlaceForecasts {
   private PlaceForecast forecast(int p) {
     Place place = winters.places().get(p);
     double coldest = Double.POSITIVE_INFINITY;
-    Winter coldestWinter = winters.winter(0);
+    int coldestWinter = 0;
     int coldestHour = 0;
     List<Integer> warmDays = new ArrayList<>();
     for (int w = 0; w < winters.count(); w++) {
@@ -43,7 +43,7 @@ final class PlaceForecasts {
         if (airC[hour] < coldest) {
           coldest = airC[hour];
           coldestHour = hour;
-          coldestWinter = winters.winter(w);
+          coldestWinter = w;
         }
       }
       warmDays.add(warmDays(winters.winter(w), airC));
@@ -53,8 +53,8 @@ final class PlaceForecasts {
         place,
         weeks(place),
         coldest,
-        coldestWinter.season(),
-        coldestWinter.first().plusDays(coldestHour / 24),
+        winters.winter(coldestWinter).season(),
+        winters.measuredOn(coldestWinter, coldestHour / 24),
         warmDays.get(warmDays.size() / 2),
         winters.modelError(p));
   }

@@ -1,14 +1,22 @@
 package org.hibernacle.planning;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.hibernacle.climate.SeasonSoFar;
 import org.hibernacle.climate.UsableWinter;
 import org.hibernacle.climate.WinterSelection;
 import org.hibernacle.model.Diagnostic;
 import org.hibernacle.model.Diagnostic.Severity;
 import org.hibernacle.model.Inventory;
+import org.hibernacle.model.MoveMade;
+import org.hibernacle.model.MovePlanned;
+import org.hibernacle.model.Plant;
 import org.hibernacle.model.Settings.Units;
 import org.hibernacle.model.TemperatureSeries;
 import org.hibernacle.thermal.ModelError;
@@ -18,6 +26,9 @@ import org.hibernacle.thermal.PlaceBase;
  * Says what the plan assumed and what it had to leave out. Codes are listed in docs/messages.md.
  */
 final class PlanNotes {
+  /** Days ahead beyond which forecasts of the air tell little; common practice, no source. */
+  private static final int LONG_FORECAST_DAYS = 10;
+
   private final List<Diagnostic> notes = new ArrayList<>();
 
   void selection(WinterSelection selection) {
@@ -166,6 +177,88 @@ final class PlanNotes {
               "in these hours, which lie in %d of %d winters used, the logger's air is used",
               error.winters(),
               winters));
+    }
+  }
+
+  /** What is known of a season that has begun, and what was taken to have been done in it. */
+  void progress(Progress progress, Outlook outlook, Inventory inventory) {
+    SeasonSoFar soFar = outlook.soFar().orElseThrow();
+    LocalDate asOf = soFar.asOf();
+    String where = "as of " + asOf;
+    add(
+        Severity.NOTE,
+        "PL-440",
+        where,
+        soFar.leadDays() == 0
+            ? "no forecast after that day"
+            : soFar.leadDays() + " days of forecast, to " + soFar.knownTo(),
+        "",
+        "earlier nights were lived through and are not judged; what is not known of winter "
+            + soFar.season()
+            + " is taken from each of the earlier winters in turn");
+    if (soFar.missingDays() > 0) {
+      add(
+          Severity.WARNING,
+          "PL-441",
+          where,
+          soFar.missingDays() + " days of winter " + soFar.season() + " up to then are not on file",
+          "every day up to then",
+          "earlier winters stand in for them");
+    }
+    if (soFar.forecastDropped() > 0) {
+      add(
+          Severity.WARNING,
+          "PL-442",
+          where,
+          soFar.forecastDropped() + " days of forecast lie beyond a gap",
+          "a forecast without gaps from the day after",
+          "they are not used");
+    }
+    if (soFar.leadDays() > LONG_FORECAST_DAYS) {
+      add(
+          Severity.WARNING,
+          "PL-443",
+          where,
+          soFar.leadDays() + " days of forecast",
+          "about " + LONG_FORECAST_DAYS + " at most",
+          "all of them are taken for true, within the margin; forecasts so far ahead tell little");
+    }
+    moves(progress, where, inventory);
+  }
+
+  private void moves(Progress progress, String where, Inventory inventory) {
+    long plants = progress.made().stream().map(MoveMade::plantId).distinct().count();
+    add(
+        Severity.NOTE,
+        "PL-444",
+        where,
+        progress.made().size() + " moves of " + plants + " plants in the log up to then",
+        "",
+        "each plant is taken to stand where its last real date put it, without one at home");
+    Set<String> known = inventory.plants().stream().map(Plant::id).collect(Collectors.toSet());
+    Map<String, Long> made =
+        progress.made().stream()
+            .collect(Collectors.groupingBy(MoveMade::plantId, Collectors.counting()));
+    Map<String, Long> due =
+        progress.planned().stream()
+            .filter(move -> move.date().isBefore(progress.asOf()))
+            .filter(move -> known.contains(move.plantId()))
+            .collect(
+                Collectors.groupingBy(MovePlanned::plantId, TreeMap::new, Collectors.counting()));
+    List<String> behind =
+        due.entrySet().stream()
+            .filter(plant -> plant.getValue() > made.getOrDefault(plant.getKey(), 0L))
+            .map(Map.Entry::getKey)
+            .toList();
+    if (!behind.isEmpty()) {
+      add(
+          Severity.WARNING,
+          "PL-445",
+          where,
+          "the plan had moves before then that have no real date in the log: "
+              + String.join(", ", behind),
+          "a real date for each move made",
+          "these plants are taken as not carried");
     }
   }
 

@@ -13,6 +13,7 @@ import java.util.TreeSet;
 import java.util.function.BiFunction;
 import java.util.function.BiPredicate;
 import java.util.stream.IntStream;
+import org.hibernacle.model.MoveMade;
 import org.hibernacle.model.Place;
 import org.hibernacle.model.Plant;
 import org.hibernacle.model.Season;
@@ -33,6 +34,7 @@ final class PlantPlanner {
   private final WintersOnFile winters;
   private final Season season;
   private final int home;
+  private final int[] begun;
   private final int failuresAllowed;
   private final Trial trial;
   private final List<PlaceFit> fits;
@@ -69,6 +71,7 @@ final class PlantPlanner {
     this.winters = winters;
     season = winters.season();
     home = index(plant.home());
+    begun = begun();
     failuresAllowed = caution.failuresAllowed(plant);
     trial = new Trial(plant, winters, caution.marginK());
     fits =
@@ -85,7 +88,50 @@ final class PlantPlanner {
             .toArray();
     comfort = Comfort.costs(plant.species(), home, winters);
     known = new KnownBreaks(winters);
-    atHome = IntStream.range(0, winters.count()).mapToObj(w -> trial.atHome(w, home)).toList();
+    atHome =
+        standsAtHome()
+            ? IntStream.range(0, winters.count()).mapToObj(w -> trial.atHome(w, home)).toList()
+            : trial.live(leftStanding().placeByNight());
+  }
+
+  /** Places of the nights that can not be changed any more; none for a plan before the season. */
+  private int[] begun() {
+    int tonight = winters.outlook().tonight();
+    List<MoveMade> made = winters.outlook().madeBy(plant);
+    boolean carriedToday =
+        !made.isEmpty() && season.index(made.get(made.size() - 1).date()) == tonight;
+    int[] places = new int[carriedToday ? tonight + 1 : tonight];
+    Arrays.fill(places, home);
+    for (MoveMade move : made) {
+      Arrays.fill(places, season.index(move.date()), places.length, index(move.place()));
+    }
+    return places;
+  }
+
+  private boolean standsAtHome() {
+    return IntStream.of(begun).allMatch(place -> place == home);
+  }
+
+  /** Index of the place where it stands now. */
+  private int standsIn() {
+    return begun.length == 0 ? home : begun[begun.length - 1];
+  }
+
+  /** First night that can still be changed. */
+  int firstFree() {
+    return begun.length;
+  }
+
+  /** The path without any more moves. */
+  private Path leftStanding() {
+    int[] places = Arrays.copyOf(begun, season.days());
+    Arrays.fill(places, begun.length, places.length, standsIn());
+    return new Path(places);
+  }
+
+  /** What it asks of places and hands. */
+  Ledger.Load load() {
+    return Ledger.Load.of(plant, home, standsIn());
   }
 
   /**
@@ -93,7 +139,7 @@ final class PlantPlanner {
    *
    * @param path chosen
    * @param lived along it, one entry a winter
-   * @param atHome the plant left at home, one entry a winter
+   * @param atHome the plant left where it stands at first, one entry a winter
    * @param excused winters in which it may break the safety margin, but no limit
    * @param cost of it
    * @param shuttle nights back in spring that {@code lived} has and {@code path} has not
@@ -143,11 +189,21 @@ final class PlantPlanner {
    * @param openings room and hands left to it
    */
   Found search(Set<Integer> excused, Openings openings) {
-    Path path = Path.standing(season.days(), home);
+    Found found = search(excused, openings, false);
+    if (found.cost().brokenTicks() == 0 || !StaySearch.isShort(begun, Stay.LEAST_NIGHTS)) {
+      return found;
+    }
+    // What stands in danger may be carried again before its least stay is over.
+    Found sooner = search(excused, openings, true);
+    return sooner.cost().brokenTicks() < found.cost().brokenTicks() ? sooner : found;
+  }
+
+  private Found search(Set<Integer> excused, Openings openings, boolean sooner) {
+    Path path = leftStanding();
     List<Lived> lived = atHome;
     int[][] worst = known.worst(excused);
     for (int round = 0; round < MOST_ROUNDS; round++) {
-      path = path(searchIn(worst, openings).cheapest());
+      path = path(searchIn(worst, openings, sooner).cheapest());
       lived = trial.live(path.placeByNight());
       known.learn(lived);
       int[][] now = known.worst(excused);
@@ -188,14 +244,22 @@ final class PlantPlanner {
   }
 
   /** The search sees places by their rank in {@link #byName}. */
-  private StaySearch searchIn(int[][] worst, Openings openings) {
+  private StaySearch searchIn(int[][] worst, Openings openings, boolean sooner) {
     return new StaySearch(
         costs(worst),
         suited(),
-        IntStream.range(0, byName.length).filter(rank -> byName[rank] == home).sum(),
+        rank(home),
         Stay.LEAST_NIGHTS,
         (night, from, to) -> openings.handsFree(night) && mayMove(night, byName[from], byName[to]),
-        (rank, night) -> openings.open(byName[rank], night));
+        (rank, night) -> openings.open(byName[rank], night),
+        new StaySearch.Begun(IntStream.of(begun).map(this::rank).toArray(), sooner));
+  }
+
+  private int rank(int place) {
+    return IntStream.range(0, byName.length)
+        .filter(r -> byName[r] == place)
+        .findFirst()
+        .orElseThrow();
   }
 
   private Path path(int[] ranks) {
@@ -205,7 +269,7 @@ final class PlantPlanner {
   /** What the plant brings to the sharing of room and hands. */
   Claim claim(Found found) {
     int[][] worst = known.worst(found.excused());
-    Ledger.Load load = Ledger.Load.of(plant, home);
+    Ledger.Load load = load();
     return new Claim() {
       @Override
       public Ledger.Load load() {
@@ -224,12 +288,12 @@ final class PlantPlanner {
 
       @Override
       public Path cheapest(Openings left) {
-        return path(searchIn(worst, left).cheapest());
+        return path(searchIn(worst, left, false).cheapest());
       }
 
       @Override
       public List<Path> paths(OptionalLong extra, int most) {
-        StaySearch search = searchIn(worst, Openings.ALL);
+        StaySearch search = searchIn(worst, Openings.ALL, false);
         long wish = found.cost().brokenTicks() * Cost.BROKEN_TICK + found.cost().comfort();
         long budget = extra.isPresent() ? wish + extra.getAsLong() : Long.MAX_VALUE / 2;
         List<Path> paths = new ArrayList<>(List.of(found.path()));
@@ -323,6 +387,9 @@ final class PlantPlanner {
   /** Whether the plant may be carried on that night's day. */
   boolean mayMove(int night, int from, int to) {
     LocalDate day = season.day(night);
+    if (night < begun.length) {
+      return false;
+    }
     if (!settings.isMovingDay(day)) {
       return false;
     }

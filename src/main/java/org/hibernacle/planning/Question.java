@@ -1,6 +1,7 @@
 package org.hibernacle.planning;
 
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import org.hibernacle.model.Inventory;
 import org.hibernacle.model.TemperatureSeries;
@@ -13,13 +14,25 @@ import org.hibernacle.model.TemperatureSeries;
  * @param loggers readings in places, by name of the place; they replace the model where they are
  * @param seasonYear year in whose autumn the planned season begins; empty for the season after the
  *     last usable winter
+ * @param progress of the season, for a plan made within it; the season is then the one that holds
+ *     its day, and {@code seasonYear} plays no part
  */
 public record Question(
     Inventory inventory,
     TemperatureSeries file,
     Map<String, TemperatureSeries> loggers,
-    OptionalInt seasonYear) {
+    OptionalInt seasonYear,
+    Optional<Progress> progress) {
   public Question {
     loggers = Map.copyOf(loggers);
+  }
+
+  /** A plan before the season. */
+  public Question(
+      Inventory inventory,
+      TemperatureSeries file,
+      Map<String, TemperatureSeries> loggers,
+      OptionalInt seasonYear) {
+    this(inventory, file, loggers, seasonYear, Optional.empty());
   }
 }

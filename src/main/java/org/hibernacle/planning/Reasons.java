@@ -50,10 +50,14 @@ final class Reasons {
       int to = path.placeByNight()[night];
       Move.Kind kind = kind(from, to);
       boolean last = i + 1 == nights.size();
+      boolean made = night < planner.firstFree();
       boolean nightsBack = last && shuttled;
       Optional<Violation> because;
       List<LocalDate> ownDays;
-      if (kind.homeward()) {
+      if (made) {
+        because = Optional.empty();
+        ownDays = List.of();
+      } else if (kind.homeward()) {
         because = nightsBack ? Optional.empty() : whyNotEarlier(night, previous, to);
         ownDays = firstSafeDays(night, previous, next, to, nightsBack);
       } else {
@@ -64,7 +68,7 @@ final class Reasons {
       Place fromPlace = winters.places().get(from);
       Place toPlace = winters.places().get(to);
       LocalDate day = winters.season().day(night);
-      moves.add(new Move(kind, day, fromPlace, toPlace, because, ownDays));
+      moves.add(new Move(kind, day, fromPlace, toPlace, because, ownDays, made));
     }
     return moves;
   }
@@ -130,7 +134,9 @@ final class Reasons {
    */
   private Optional<Violation> whyNotEarlier(int night, int previous, int to) {
     int tried = 0;
-    for (int n = night - 1; n > previous && tried < MOST_EARLIER_DAYS_TRIED; n--) {
+    for (int n = night - 1;
+        n > previous && n >= winters.outlook().tonight() && tried < MOST_EARLIER_DAYS_TRIED;
+        n--) {
       if (!settings.isMovingDay(winters.season().day(n))) {
         continue;
       }

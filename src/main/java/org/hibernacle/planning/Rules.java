@@ -46,7 +46,7 @@ final class Rules {
   List<Lived.Broken> judge(Lived lived) {
     List<Lived.Broken> broken = new ArrayList<>();
     Winter winter = winters.winter(lived.winter());
-    for (int night = firstJudged(winter); night < endJudged(winter); night++) {
+    for (int night = winters.firstJudged(lived.winter()); night < endJudged(winter); night++) {
       rootBall(lived, night, broken);
       shoots(lived, night, broken);
       outOfTheWarm(lived, night, broken);
@@ -72,6 +72,11 @@ final class Rules {
     return Math.min(winter.nights(), winter.index(winter.season().endExclusive().minusDays(14)));
   }
 
+  /** The safety margin, and for a forecast what it may be wrong by. */
+  private double marginK(Lived lived, int night) {
+    return marginK + winters.outlook().leadMarginK(winters.planNight(lived.winter(), night));
+  }
+
   private Place place(Lived lived, int night) {
     return winters.places().get(lived.path()[night]);
   }
@@ -84,7 +89,7 @@ final class Rules {
   private void rootBall(Lived lived, int night, List<Lived.Broken> broken) {
     BallTrace trace = lived.trace();
     double limitC = lived.state().rootLimitC()[night];
-    double deficitK = keptC(limitC, marginK) - trace.ballMinC()[night];
+    double deficitK = keptC(limitC, marginK(lived, night)) - trace.ballMinC()[night];
     add(
         broken,
         lived,
@@ -111,11 +116,14 @@ final class Rules {
     BallTrace trace = lived.trace();
     double ballC = trace.ballMinC()[night];
     double airC = trace.airMinC()[night];
-    double keptK = isOutOfTheWarm(lived, night) ? Rule.OUT_OF_THE_WARM_K : marginK;
-    double spareK = ballC - keptC(lived.state().rootLimitC()[night], Math.max(keptK, marginK));
+    double keptK = marginK(lived, night);
+    if (isOutOfTheWarm(lived, night)) {
+      keptK = Math.max(keptK, Rule.OUT_OF_THE_WARM_K);
+    }
+    double spareK = ballC - keptC(lived.state().rootLimitC()[night], keptK);
     if (night < lived.state().budBreak()) {
       double shootLimitC = lived.state().shootLimitC()[night];
-      spareK = Math.min(spareK, airC - shootLimitC - Math.max(keptK, marginK));
+      spareK = Math.min(spareK, airC - shootLimitC - keptK);
     } else if (wokeUnderRoof(lived)) {
       spareK = Math.min(spareK, airC - species.newGrowthLimitC());
     }
@@ -138,7 +146,7 @@ final class Rules {
     }
     BallTrace trace = lived.trace();
     double limitC = lived.state().shootLimitC()[night];
-    double deficitK = limitC + marginK - trace.airMinC()[night];
+    double deficitK = limitC + marginK(lived, night) - trace.airMinC()[night];
     add(
         broken,
         lived,
@@ -333,7 +341,7 @@ final class Rules {
         new Violation(
             rule,
             winter.season(),
-            winter.first().plusDays(hour / 24),
+            winters.measuredOn(lived.winter(), hour / 24),
             place(lived, night).name(),
             foundC,
             limitC,

@@ -2,6 +2,7 @@ package org.hibernacle.planning;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.hibernacle.climate.WinterSummary;
 import org.hibernacle.model.Diagnostic;
@@ -20,6 +21,7 @@ import org.hibernacle.model.Season;
  * @param tasks by date
  * @param traces for the chart
  * @param notes assumptions and problems met while planning
+ * @param inSeason tonight and this week; empty for a plan made before the season
  */
 public record SeasonPlan(
     Season season,
@@ -30,7 +32,8 @@ public record SeasonPlan(
     List<PlaceForecast> places,
     List<Task> tasks,
     TraceTable traces,
-    List<Diagnostic> notes) {
+    List<Diagnostic> notes,
+    Optional<InSeason> inSeason) {
   public SeasonPlan {
     winters = List.copyOf(winters);
     plants = List.copyOf(plants);
@@ -40,6 +43,30 @@ public record SeasonPlan(
     if (winters.isEmpty()) {
       throw new IllegalArgumentException("a plan needs at least one winter");
     }
+  }
+
+  /** A plan made before its season. */
+  public SeasonPlan(
+      Season season,
+      Inventory inventory,
+      Caution caution,
+      List<WinterSummary> winters,
+      List<PlantPlan> plants,
+      List<PlaceForecast> places,
+      List<Task> tasks,
+      TraceTable traces,
+      List<Diagnostic> notes) {
+    this(
+        season,
+        inventory,
+        caution,
+        winters,
+        plants,
+        places,
+        tasks,
+        traces,
+        notes,
+        Optional.empty());
   }
 
   /** Every move with its plant, by date, then Id. */

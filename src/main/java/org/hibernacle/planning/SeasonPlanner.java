@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.hibernacle.climate.HourlyAir;
+import org.hibernacle.climate.SeasonSoFar;
 import org.hibernacle.climate.UsableWinter;
 import org.hibernacle.climate.Winter;
 import org.hibernacle.climate.WinterSelection;
@@ -20,6 +21,7 @@ import org.hibernacle.model.Plant;
 import org.hibernacle.model.Season;
 import org.hibernacle.model.Settings;
 import org.hibernacle.model.TemperatureSeries;
+import org.hibernacle.thermal.BallGuess;
 import org.hibernacle.thermal.ThermalClass;
 
 /**
@@ -104,7 +106,18 @@ public final class SeasonPlanner {
   }
 
   private static WinterSelection selection(Question question) {
-    return WinterSelection.of(question.file(), question.inventory().settings().southern());
+    boolean southern = question.inventory().settings().southern();
+    WinterSelection all = WinterSelection.of(question.file(), southern);
+    return question
+        .progress()
+        .map(p -> all.before(Season.containing(p.asOf(), southern)))
+        .orElse(all);
+  }
+
+  /** What is known of the season, for a plan made within it. */
+  private static Optional<SeasonSoFar> soFar(Question question) {
+    boolean southern = question.inventory().settings().southern();
+    return question.progress().map(p -> SeasonSoFar.of(question.file(), p.asOf(), southern));
   }
 
   private static WintersOnFile winters(Question question, WinterSelection selection) {
@@ -115,15 +128,49 @@ public final class SeasonPlanner {
         question.seasonYear().isPresent()
             ? new Season(question.seasonYear().getAsInt(), settings.southern())
             : seasons.get(seasons.size() - 1).next();
-    HourlyAir air = new HourlyAir(selection.series(), settings.latitudeDeg());
+    double latitudeDeg = settings.latitudeDeg();
+    HourlyAir air = new HourlyAir(selection.series(), latitudeDeg);
+    Optional<SeasonSoFar> soFar = soFar(question);
+    if (soFar.isPresent()) {
+      return inSeason(question, seasons, soFar.get(), soFar.get().bridged(selection.series()));
+    }
     List<Winter> winters =
         seasons.parallelStream().map(s -> Winter.of(s, air, settings.siteColderByK())).toList();
     Map<String, HourlyAir> logged = new HashMap<>();
-    question
-        .loggers()
-        .forEach((place, s) -> logged.put(place, new HourlyAir(s, settings.latitudeDeg())));
+    question.loggers().forEach((place, s) -> logged.put(place, new HourlyAir(s, latitudeDeg)));
     List<Place> places = Covers.laid(inventory, winters, planned).places();
-    return new WintersOnFile(planned, winters, places, settings.latitudeDeg(), logged);
+    return new WintersOnFile(planned, winters, places, latitudeDeg, logged);
+  }
+
+  /** The season so far, followed by each of the earlier winters in turn. */
+  private static WintersOnFile inSeason(
+      Question question, List<Season> earlier, SeasonSoFar soFar, TemperatureSeries file) {
+    Settings settings = question.inventory().settings();
+    double latitudeDeg = settings.latitudeDeg();
+    List<Winter> winters =
+        earlier.parallelStream()
+            .map(
+                s ->
+                    Winter.of(
+                        s,
+                        new HourlyAir(soFar.followedBy(file, s), latitudeDeg),
+                        settings.siteColderByK()))
+            .toList();
+    Map<String, TemperatureSeries> loggers = question.loggers();
+    return new WintersOnFile(
+        soFar.season(),
+        winters,
+        Covers.laid(question.inventory(), winters, soFar.season()).places(),
+        latitudeDeg,
+        winter -> {
+          Map<String, HourlyAir> logged = new HashMap<>();
+          loggers.forEach(
+              (place, s) ->
+                  logged.put(place, new HourlyAir(soFar.followedBy(s, winter), latitudeDeg)));
+          return logged;
+        },
+        new Outlook(Optional.of(soFar), question.progress().orElseThrow().made()),
+        BallGuess.USUAL);
   }
 
   private Explanation explain(String id) {
@@ -147,6 +194,7 @@ public final class SeasonPlanner {
                 new PlaceTasks(inventory, winters, plans).tasks().stream(),
                 new PowerFailures(winters, settled).tasks().stream())
             .flatMap(s -> s)
+            .filter(task -> !isPast(task))
             .toList();
     PlanNotes notes = new PlanNotes();
     notes.selection(selection);
@@ -154,6 +202,7 @@ public final class SeasonPlanner {
     notes.settings(inventory, caution);
     notes.room(places);
     notes.loggers(question, places, winters.count());
+    question.progress().ifPresent(p -> notes.progress(p, winters.outlook(), inventory));
     return new SeasonPlan(
         winters.season(),
         inventory,
@@ -163,7 +212,14 @@ public final class SeasonPlanner {
         places,
         TaskList.join(tasks),
         forecasts.traces(ThermalClass.of(REFERENCE_POT), REFERENCE_POT.volumeL()),
-        notes.sorted());
+        notes.sorted(),
+        new WeekAhead(inventory, caution, winters, settled, plans).look());
+  }
+
+  /** Work of days that are over. */
+  private boolean isPast(Task task) {
+    int tonight = winters.outlook().tonight();
+    return tonight > 0 && task.to().isBefore(winters.season().day(tonight));
   }
 
   private static List<WinterSummary> summaries(Settings settings, WinterSelection selection) {

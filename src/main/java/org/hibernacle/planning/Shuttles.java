@@ -109,7 +109,7 @@ final class Shuttles {
         return Optional.empty();
       }
       Winter winter = winters.winter(w);
-      nights.forEach(n -> all.add(new Shuttle.Night(winter.season(), winter.first().plusDays(n))));
+      nights.forEach(n -> all.add(new Shuttle.Night(winter.season(), winters.measuredOn(w, n))));
       lives.add(withNightsBack);
     }
     return Optional.of(

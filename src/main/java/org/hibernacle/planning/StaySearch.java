@@ -21,6 +21,10 @@ final class StaySearch {
   private final int places;
   private final int home;
   private final int leastNights;
+  private final int[] begun;
+  private final int standsIn;
+  private final int movesMade;
+  private final int mostMoves;
   private final boolean[] admissible;
   private final long[][] before;
   private final int[][] closedBefore;
@@ -28,6 +32,16 @@ final class StaySearch {
   private final long[][][] free;
   private final long[][][] arrived;
   private final int[][][] cameFrom;
+
+  /**
+   * Nights of the path that can not be changed any more.
+   *
+   * @param placeByNight of these nights, from the first on; none where all is open
+   * @param maySooner whether the next move may come before the least stay is over
+   */
+  record Begun(int[] placeByNight, boolean maySooner) {
+    static final Begun NOTHING = new Begun(new int[0], false);
+  }
 
   /** Whether a pot may be carried on a night's day, in that direction. */
   interface MoveRule {
@@ -39,6 +53,17 @@ final class StaySearch {
     boolean open(int place, int night);
   }
 
+  /** Searches among whole paths. */
+  StaySearch(
+      long[][] costByPlaceAndNight,
+      boolean[] admissible,
+      int home,
+      int leastNights,
+      MoveRule mayMove,
+      OpenRule room) {
+    this(costByPlaceAndNight, admissible, home, leastNights, mayMove, room, Begun.NOTHING);
+  }
+
   /**
    * Searches.
    *
@@ -48,6 +73,8 @@ final class StaySearch {
    * @param leastNights in a place before the next move
    * @param mayMove moving days, hands and the keeper's wishes
    * @param room where and when there is any
+   * @param begun nights that are fixed; the search goes on from there. Moves made count, but two
+   *     are left to any plant, away and back
    */
   StaySearch(
       long[][] costByPlaceAndNight,
@@ -55,44 +82,79 @@ final class StaySearch {
       int home,
       int leastNights,
       MoveRule mayMove,
-      OpenRule room) {
+      OpenRule room,
+      Begun begun) {
     places = costByPlaceAndNight.length;
     nights = costByPlaceAndNight[0].length;
     this.home = home;
     this.leastNights = leastNights;
     this.admissible = admissible.clone();
+    this.begun = begun.placeByNight();
+    standsIn = this.begun.length == 0 ? home : this.begun[this.begun.length - 1];
+    movesMade = moves(this.begun);
+    mostMoves = Math.max(MOST_MOVES, movesMade + 2);
     this.admissible[home] = true;
+    this.admissible[standsIn] = true;
     this.mayMove = mayMove;
-    free = new long[nights + 1][places][MOST_MOVES + 1];
-    arrived = new long[nights + 1][places][MOST_MOVES + 1];
-    cameFrom = new int[nights + 1][places][MOST_MOVES + 1];
+    free = new long[nights + 1][places][mostMoves + 1];
+    arrived = new long[nights + 1][places][mostMoves + 1];
+    cameFrom = new int[nights + 1][places][mostMoves + 1];
     before = new long[places][nights + 1];
     closedBefore = new int[places][nights + 1];
     for (int p = 0; p < places; p++) {
       for (int n = 0; n < nights; n++) {
         before[p][n + 1] = before[p][n] + costByPlaceAndNight[p][n];
-        boolean closed = p != home && !room.open(p, n);
+        boolean closed = p != home && n >= this.begun.length && !room.open(p, n);
         closedBefore[p][n + 1] = closedBefore[p][n] + (closed ? 1 : 0);
       }
     }
-    search();
+    search(begun.maySooner() || !isShort(this.begun, leastNights));
+  }
+
+  private static int moves(int[] path) {
+    int moves = 0;
+    for (int n = 1; n < path.length; n++) {
+      moves += path[n] != path[n - 1] ? 1 : 0;
+    }
+    return moves;
+  }
+
+  /** Night of the last move. */
+  private static int lastMove(int[] path) {
+    int n = path.length - 1;
+    while (n > 0 && path[n] == path[n - 1]) {
+      n--;
+    }
+    return Math.max(0, n);
+  }
+
+  /** Whether the last stay, if not the first, is shorter yet than the least. */
+  static boolean isShort(int[] path, int leastNights) {
+    return moves(path) > 0 && path.length - lastMove(path) < leastNights;
   }
 
   private boolean open(int place, int from, int to) {
     return closedBefore[place][to] == closedBefore[place][from];
   }
 
-  private void search() {
+  private void search(boolean freeNow) {
     for (int n = 0; n <= nights; n++) {
       for (int p = 0; p < places; p++) {
         Arrays.fill(free[n][p], NONE);
         Arrays.fill(arrived[n][p], NONE);
       }
     }
-    free[0][home][0] = 0;
-    for (int n = 0; n <= nights; n++) {
+    int start = begun.length;
+    if (freeNow) {
+      free[start][standsIn][movesMade] = costOfBegun(start);
+    } else {
+      int entered = lastMove(begun);
+      arrived[entered][standsIn][movesMade] = costOfBegun(entered);
+    }
+    arrive(start);
+    for (int n = start + 1; n <= nights; n++) {
       for (int p = 0; p < places; p++) {
-        for (int moves = 0; moves <= MOST_MOVES && admissible[p]; moves++) {
+        for (int moves = 0; moves <= mostMoves && admissible[p]; moves++) {
           free[n][p][moves] = cheapestFree(n, p, moves);
         }
       }
@@ -100,9 +162,17 @@ final class StaySearch {
     }
   }
 
+  private long costOfBegun(int toNight) {
+    long cost = movesMade * Cost.MOVE;
+    for (int n = 0; n < toNight; n++) {
+      cost += before[begun[n]][n + 1] - before[begun[n]][n];
+    }
+    return cost;
+  }
+
   private long cheapestFree(int n, int p, int moves) {
-    long best = n == 0 ? free[0][p][moves] : NONE;
-    if (n > 0 && free[n - 1][p][moves] != NONE && open(p, n - 1, n)) {
+    long best = NONE;
+    if (free[n - 1][p][moves] != NONE && open(p, n - 1, n)) {
       best = free[n - 1][p][moves] + before[p][n] - before[p][n - 1];
     }
     int entered = n - leastNights;
@@ -119,7 +189,7 @@ final class StaySearch {
         if (from == to || !admissible[from] || !mayMove.allows(n, from, to)) {
           continue;
         }
-        for (int moves = 0; moves < MOST_MOVES; moves++) {
+        for (int moves = 0; moves < mostMoves; moves++) {
           if (free[n][from][moves] == NONE) {
             continue;
           }
@@ -142,7 +212,7 @@ final class StaySearch {
   List<int[]> within(long budget, int most) {
     List<int[]> found = new ArrayList<>();
     int[] path = new int[nights];
-    for (int m = 0; m <= MOST_MOVES; m++) {
+    for (int m = 0; m <= mostMoves; m++) {
       for (int n = nights; n > Math.max(0, nights - leastNights); n--) {
         boolean late = n < nights && arrived[n][home][m] != NONE;
         if (late) {
@@ -166,15 +236,16 @@ final class StaySearch {
 
   /** Goes back over every stay that may end at night {@code n} in a place. */
   private void backFromStay(int n, int place, int moves, long tail, int[] path, Wanted wanted) {
-    if (moves == 0) {
-      long all = tail + before[place][n];
-      if (place == home && wanted.affords(0, all)) {
-        Arrays.fill(path, 0, n, home);
+    if (moves <= movesMade) {
+      long all = tail + costOfBegun(begun.length) + before[place][n] - before[place][begun.length];
+      if (moves == movesMade && place == standsIn && wanted.affords(0, all)) {
+        System.arraycopy(begun, 0, path, 0, begun.length);
+        Arrays.fill(path, begun.length, n, standsIn);
         wanted.found.add(path.clone());
       }
       return;
     }
-    for (int e = n - leastNights; e > 0 && open(place, e, n); e--) {
+    for (int e = n - leastNights; e > 0 && e >= begun.length && open(place, e, n); e--) {
       if (arrived[e][place][moves] != NONE) {
         Arrays.fill(path, e, n, place);
         backFromArrival(e, place, moves, tail + before[place][n] - before[place][e], path, wanted);
@@ -194,12 +265,12 @@ final class StaySearch {
     }
   }
 
-  /** The cheapest path, as the place of each night. */
+  /** The cheapest path, as the place of each night; left standing where no way leads home. */
   int[] cheapest() {
     long best = NONE;
     int moves = 0;
     int entered = -1;
-    for (int m = 0; m <= MOST_MOVES; m++) {
+    for (int m = 0; m <= mostMoves; m++) {
       if (free[nights][home][m] < best) {
         best = free[nights][home][m];
         moves = m;
@@ -218,9 +289,17 @@ final class StaySearch {
       }
     }
     int place = home;
-    int[] path = new int[nights];
+    if (best == NONE) {
+      place = standsIn;
+      moves = movesMade;
+    }
+    int[] path = Arrays.copyOf(begun, nights);
     int n = nights;
     while (n > 0) {
+      if (moves == movesMade) {
+        Arrays.fill(path, Math.min(n, begun.length), n, place);
+        break;
+      }
       int from = entered >= 0 ? entered : entry(n, place, moves);
       Arrays.fill(path, Math.max(0, from), n, place);
       if (from < 0) {

@@ -95,6 +95,9 @@ final class Tightening {
   private Optional<Path> shifted(Path path, int move, int step) {
     List<Integer> nights = path.moveNights();
     int night = nights.get(move);
+    if (night < planner.firstFree()) {
+      return Optional.empty();
+    }
     int earliest = move == 0 ? 1 : nights.get(move - 1) + Stay.LEAST_NIGHTS;
     int latest =
         move + 1 < nights.size()

@@ -139,10 +139,14 @@ final class Together {
   }
 
   private Ledger.Load load(int i) {
-    return Ledger.Load.of(inventory.plants().get(i), planners.get(i).home());
+    return planners.get(i).load();
   }
 
   private Ledger emptyLedger() {
-    return new Ledger(inventory.places(), winters.season().days(), inventory.settings());
+    return new Ledger(
+        inventory.places(),
+        winters.season().days(),
+        inventory.settings(),
+        winters.outlook().tonight());
   }
 }

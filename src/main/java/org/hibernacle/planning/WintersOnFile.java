@@ -1,9 +1,11 @@
 package org.hibernacle.planning;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.hibernacle.climate.HourlyAir;
 import org.hibernacle.climate.Winter;
@@ -25,6 +27,7 @@ final class WintersOnFile {
   private final List<Simulator> simulators;
   private final PlaceNights[][] nights;
   private final int[][] planNight;
+  private final Outlook outlook;
   private final Map<ThermalClass, BallTrace[][]> standing = new ConcurrentHashMap<>();
 
   WintersOnFile(Season season, List<Winter> winters, List<Place> places, double latitudeDeg) {
@@ -37,9 +40,10 @@ final class WintersOnFile {
       List<Place> places,
       double latitudeDeg,
       Map<String, HourlyAir> loggers) {
-    this(season, winters, places, latitudeDeg, loggers, BallGuess.USUAL);
+    this(season, winters, places, latitudeDeg, winter -> loggers, Outlook.NONE, BallGuess.USUAL);
   }
 
+  /** The same with another guess about root balls. */
   WintersOnFile(
       Season season,
       List<Winter> winters,
@@ -47,11 +51,23 @@ final class WintersOnFile {
       double latitudeDeg,
       Map<String, HourlyAir> loggers,
       BallGuess guess) {
+    this(season, winters, places, latitudeDeg, winter -> loggers, Outlook.NONE, guess);
+  }
+
+  WintersOnFile(
+      Season season,
+      List<Winter> winters,
+      List<Place> places,
+      double latitudeDeg,
+      Function<Season, Map<String, HourlyAir>> loggers,
+      Outlook outlook,
+      BallGuess guess) {
     this.season = season;
     this.places = List.copyOf(places);
+    this.outlook = outlook;
     simulators =
         winters.parallelStream()
-            .map(w -> new Simulator(w, places, latitudeDeg, loggers, guess))
+            .map(w -> new Simulator(w, places, latitudeDeg, loggers.apply(w.season()), guess))
             .toList();
     nights = new PlaceNights[winters.size()][places.size()];
     planNight = new int[winters.size()][];
@@ -72,12 +88,14 @@ final class WintersOnFile {
       List<Place> places,
       List<Simulator> simulators,
       PlaceNights[][] nights,
-      int[][] planNight) {
+      int[][] planNight,
+      Outlook outlook) {
     this.season = season;
     this.places = places;
     this.simulators = simulators;
     this.nights = nights;
     this.planNight = planNight;
+    this.outlook = outlook;
   }
 
   /** All winters but one. */
@@ -88,7 +106,8 @@ final class WintersOnFile {
         places,
         IntStream.of(kept).mapToObj(simulators::get).toList(),
         IntStream.of(kept).mapToObj(w -> nights[w]).toArray(PlaceNights[][]::new),
-        IntStream.of(kept).mapToObj(w -> planNight[w]).toArray(int[][]::new));
+        IntStream.of(kept).mapToObj(w -> planNight[w]).toArray(int[][]::new),
+        outlook);
   }
 
   Season season() {
@@ -109,6 +128,28 @@ final class WintersOnFile {
 
   Winter winter(int winter) {
     return simulators.get(winter).winter();
+  }
+
+  /** What is known of the planned season itself. */
+  Outlook outlook() {
+    return outlook;
+  }
+
+  /** First night of a winter that is judged. */
+  int firstJudged(int winter) {
+    int first = Rules.firstJudged(winter(winter));
+    for (int n = first; outlook.inSeason() && n < winter(winter).nights(); n++) {
+      if (planNight[winter][n] >= outlook.tonight()) {
+        return n;
+      }
+    }
+    return first;
+  }
+
+  /** Day on which that day of a winter was measured, or for which it is forecast. */
+  LocalDate measuredOn(int winter, int day) {
+    LocalDate date = winter(winter).first().plusDays(day);
+    return outlook.measuredOn(winter(winter).season(), date);
   }
 
   PlaceNights nights(int winter, int place) {

@@ -49,11 +49,21 @@ final class Clause {
                 m.measures().difference(Rule.OUT_OF_THE_WARM_K));
     limitTold |= v.rule() == Rule.ROOT_BALL;
     before = Optional.of(v);
-    if (marginTold || !v.rule().keepsMargin()) {
+    double keptK = keptK(v);
+    if ((marginTold && keptK == marginK) || !v.rule().keepsMargin()) {
       return clause;
     }
     marginTold = true;
-    return m.words().text("phrase.with-margin", clause, m.measures().difference(marginK));
+    return m.words().text("phrase.with-margin", clause, m.measures().difference(keptK));
+  }
+
+  /** What was kept in hand above the limit, K: for a forecast more than the safety margin. */
+  double keptK(Violation v) {
+    if (v.rule() == Rule.OUT_OF_THE_WARM) {
+      return Rule.OUT_OF_THE_WARM_K;
+    }
+    double keptK = v.foundC() + v.deficitK() - v.limitC();
+    return v.rule().keepsMargin() && keptK > marginK + 1e-6 ? keptK : marginK;
   }
 
   private String key(Violation v) {
@@ -88,7 +98,7 @@ final class Clause {
     if (!v.rule().asksForMore()) {
       return limit;
     }
-    double kept = limit + m.measures().shownDifference(m.keptK(v.rule()));
+    double kept = limit + m.measures().shownDifference(keptK(v));
     boolean plateau = v.rule() != Rule.SHOOTS && v.limitC() <= Rule.PLATEAU_SUFFICES_C;
     return plateau ? Math.min(kept, m.measures().shown(0)) : kept;
   }

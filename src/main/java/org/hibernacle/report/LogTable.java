@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.hibernacle.model.Place;
 import org.hibernacle.model.SheetTable;
 import org.hibernacle.planning.Move;
 import org.hibernacle.planning.PlantPlan;
@@ -43,6 +44,7 @@ final class LogTable {
           "real-move-in",
           "real-step-out",
           "real-return",
+          "real-place",
           "outcome",
           "noticed",
           "remark");
@@ -75,6 +77,7 @@ final class LogTable {
   private Section write() {
     List<String> outcomes =
         Arrays.stream(Outcome.values()).map(o -> m.words().of("outcome", o)).toList();
+    List<String> places = m.plan().inventory().places().stream().map(Place::name).toList();
     Table table =
         new Table(m.words(), "log", Table.WORKBOOK_ONLY)
             .intro(m.words().text("intro.log"))
@@ -88,6 +91,7 @@ final class LogTable {
             .entry("real-move-in", 14, Entry.DATE)
             .entry("real-step-out", 14, Entry.DATE)
             .entry("real-return", 14, Entry.DATE)
+            .entry("real-place", 16, Entry.choice(places))
             .entry("outcome", 18, Entry.choice(outcomes))
             .entry("noticed", 14, Entry.DATE)
             .entry("remark", 40, Entry.WORDS);

@@ -9,7 +9,6 @@ import org.hibernacle.model.Plant;
 import org.hibernacle.model.Species;
 import org.hibernacle.planning.Move;
 import org.hibernacle.planning.PlantPlan;
-import org.hibernacle.planning.Rule;
 import org.hibernacle.planning.SeasonPlan;
 import org.hibernacle.planning.Stay;
 
@@ -62,11 +61,6 @@ record Material(SeasonPlan plan, RunFacts facts, Words words, Display display, M
         .findFirst()
         .orElseThrow(
             () -> new IllegalArgumentException(p.plant().id() + " is nowhere at midwinter"));
-  }
-
-  /** What a rule asks to be kept above its limit, K. */
-  double keptK(Rule rule) {
-    return rule == Rule.OUT_OF_THE_WARM ? Rule.OUT_OF_THE_WARM_K : plan.caution().marginK();
   }
 
   /** In how many winters on file something breaks along the planned stays. */

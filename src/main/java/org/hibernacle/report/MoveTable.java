@@ -54,7 +54,7 @@ final class MoveTable {
               new Cell.Text(move.to().name()),
               m.measures().massCell(pm.plan().estimatedMassKg()),
               people(m, pm),
-              new Cell.Gap(),
+              move.made() ? new Cell.Text(m.words().text("move.made")) : new Cell.Gap(),
               Measures.count(plant.count())));
       cells.addAll(ownDays(Optional.of(move)));
       table.row(role, cells);

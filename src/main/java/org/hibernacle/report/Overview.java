@@ -35,7 +35,11 @@ final class Overview {
 
   static List<SeasonReport.Fact> write(Material m) {
     Overview overview = new Overview(m);
-    overview.firstMove();
+    m.plan()
+        .inSeason()
+        .ifPresentOrElse(
+            now -> overview.facts.addAll(WeekFacts.write(m, now)), overview::firstMove);
+    overview.changes();
     overview.collection();
     overview.dangers();
     overview.work();
@@ -53,6 +57,14 @@ final class Overview {
     List<PlantPlan> carried =
         moves.stream().filter(pm -> pm.move().date().equals(first)).map(PlantMove::plan).toList();
     fact("first-move", StyleRole.HEADING, "day", m.display().longDay(first), named(carried));
+  }
+
+  private void changes() {
+    List<String> ids = ChangeTable.changedIds(m);
+    if (!ids.isEmpty()) {
+      List<PlantPlan> changed = ids.stream().map(m::plant).toList();
+      fact("changes", StyleRole.CAUTION, "plants-named", ids.size(), named(changed));
+    }
   }
 
   private void collection() {
@@ -82,7 +94,7 @@ final class Overview {
   }
 
   private void work() {
-    List<PlantMove> moves = plan.movesByDate();
+    List<PlantMove> moves = plan.movesByDate().stream().filter(pm -> !pm.move().made()).toList();
     Map<LocalDate, List<PlantPlan>> days = new TreeMap<>();
     moves.forEach(
         pm -> days.computeIfAbsent(pm.move().date(), d -> new ArrayList<>()).add(pm.plan()));
@@ -161,6 +173,7 @@ final class Overview {
     Map<Season, List<PlantPlan>> failing = new TreeMap<>();
     for (PlantPlan p : plan.plants()) {
       p.broken().stream()
+          .filter(v -> plan.inSeason().isEmpty() || !plan.season().contains(v.day()))
           .map(Violation::winter)
           .distinct()
           .forEach(w -> failing.computeIfAbsent(w, season -> new ArrayList<>()).add(p));

@@ -1,5 +1,6 @@
 package org.hibernacle.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.hibernacle.model.Settings;
 import org.hibernacle.planning.SeasonPlan;
@@ -43,15 +44,17 @@ public final class ReportAuthor {
   }
 
   private static List<Section> sections(Material m) {
-    return List.of(
-        PlantTable.write(m),
-        MoveTable.write(m),
-        TaskTable.write(m),
-        PlaceTables.places(m),
-        PlaceTables.occupancy(m),
-        new TemperatureTable(m).table(),
-        WinterTable.write(m),
-        LogTable.write(m),
-        NotesTable.write(m));
+    List<Section> sections = new ArrayList<>();
+    sections.add(PlantTable.write(m));
+    sections.add(MoveTable.write(m));
+    ChangeTable.write(m).ifPresent(sections::add);
+    sections.add(TaskTable.write(m));
+    sections.add(PlaceTables.places(m));
+    sections.add(PlaceTables.occupancy(m));
+    sections.add(new TemperatureTable(m).table());
+    sections.add(WinterTable.write(m));
+    sections.add(LogTable.write(m));
+    sections.add(NotesTable.write(m));
+    return sections;
   }
 }

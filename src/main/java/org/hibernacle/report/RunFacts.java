@@ -6,6 +6,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
+import org.hibernacle.model.AsPlanned;
 import org.hibernacle.model.Diagnostic;
 import org.hibernacle.model.SheetTable;
 
@@ -18,6 +19,8 @@ import org.hibernacle.model.SheetTable;
  * @param options of the command line that decide the result, one text each
  * @param remarks further lines for the notes, such as what changed since the last plan
  * @param earlierLog the log of an earlier plan, to be carried over; empty if there was none
+ * @param before the plan of the same season that this one takes the place of; empty if there was
+ *     none
  */
 public record RunFacts(
     String programVersion,
@@ -25,7 +28,19 @@ public record RunFacts(
     List<Diagnostic> diagnostics,
     List<String> options,
     List<String> remarks,
-    Optional<SheetTable> earlierLog) {
+    Optional<SheetTable> earlierLog,
+    Optional<AsPlanned> before) {
+
+  /** A run without a plan before it. */
+  public RunFacts(
+      String programVersion,
+      List<InputFile> inputs,
+      List<Diagnostic> diagnostics,
+      List<String> options,
+      List<String> remarks,
+      Optional<SheetTable> earlierLog) {
+    this(programVersion, inputs, diagnostics, options, remarks, earlierLog, Optional.empty());
+  }
 
   /**
    * A file read.

@@ -50,6 +50,19 @@ final class Why {
     return String.join(" ", why.sentences);
   }
 
+  /** Why one move is when it is; empty where there is nothing to say of it alone. */
+  static String of(Material m, PlantPlan p, Move move) {
+    Why why = new Why(m, p);
+    LocalDate before = LocalDate.MIN;
+    for (Move earlier : p.moves()) {
+      if (earlier.equals(move)) {
+        why.date(move, before);
+      }
+      before = earlier.date();
+    }
+    return String.join(" ", why.sentences);
+  }
+
   private void say(String key, Object... arguments) {
     sentences.add(m.words().text(key, arguments));
   }
@@ -68,7 +81,7 @@ final class Why {
 
   private void moves() {
     p.plant().stayIn().ifPresent(wish -> say("why.wish", wish));
-    if (p.moves().stream().allMatch(move -> move.because().isEmpty())) {
+    if (p.moves().stream().allMatch(move -> move.because().isEmpty() && !move.made())) {
       p.withoutMoves().ifPresent(v -> say("why.at-home", clause.of(v)));
     }
     dates();
@@ -93,17 +106,23 @@ final class Why {
   private void dates() {
     LocalDate before = LocalDate.MIN;
     for (Move move : p.moves()) {
-      String kind = m.words().of("move.sentence", move.kind());
-      String date = m.display().day(move.date());
-      Optional<Violation> because = move.because();
-      if (because.isPresent()) {
-        say("why." + when(move, because.get()), kind, date, clause.of(because.get()));
-      } else if (move.kind() == Move.Kind.RETURN && p.shuttle().isPresent()) {
-        shuttle(p.shuttle().get(), date);
-      } else if (move.kind().homeward()) {
-        withoutReason(move, before, kind, date);
-      }
+      date(move, before);
       before = move.date();
+    }
+  }
+
+  private void date(Move move, LocalDate before) {
+    String kind = m.words().of("move.sentence", move.kind());
+    String date = m.display().day(move.date());
+    Optional<Violation> because = move.because();
+    if (move.made()) {
+      say("why.made", kind, date);
+    } else if (because.isPresent()) {
+      say("why." + when(move, because.get()), kind, date, clause.of(because.get()));
+    } else if (move.kind() == Move.Kind.RETURN && p.shuttle().isPresent()) {
+      shuttle(p.shuttle().get(), date);
+    } else if (move.kind().homeward()) {
+      withoutReason(move, before, kind, date);
     }
   }
 
@@ -168,8 +187,8 @@ final class Why {
     } else {
       String key = worst.rule().asksForMore() ? "why.deficit.margin" : "why.deficit";
       String deficit = m.measures().difference(worst.deficitK());
-      double marginK = m.keptK(worst.rule());
-      say(key, deficit, m.wintersBroken(p), winters, m.measures().difference(marginK));
+      String kept = m.measures().difference(clause.keptK(worst));
+      say(key, deficit, m.wintersBroken(p), winters, kept);
     }
     displaced();
     sentences.add(m.words().of("advice", worst.rule()));

@@ -12,6 +12,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Row;
@@ -143,6 +144,52 @@ class PlanCommandTest {
     try (Stream<Path> files = Files.list(folder)) {
       return files.map(f -> f.getFileName().toString()).sorted().toList();
     }
+  }
+
+  private static Path soFar(Path folder) throws IOException {
+    Path file = folder.resolve("so-far.csv");
+    StringBuilder text = new StringBuilder(Files.readString(WEATHER));
+    for (LocalDate d = LocalDate.of(2026, 7, 1);
+        d.isBefore(LocalDate.of(2026, 11, 17));
+        d = d.plusDays(1)) {
+      double lowestC = d.isAfter(LocalDate.of(2026, 11, 10)) ? -9 : 18 - 0.1 * d.getDayOfYear() / 2;
+      text.append(d).append(',').append(lowestC).append(',').append(lowestC + 7).append('\n');
+    }
+    return Files.writeString(file, text);
+  }
+
+  @Test
+  void aPlanInTheSeasonGoesOnFromTheLogAndTellsWhatChanged() throws IOException {
+    Path file = soFar(folder);
+    run("plan", TOO_LITTLE_ROOM, WEATHER, "-o", folder, "-q");
+    Path plan = folder.resolve("season-plan.xlsx");
+    edit(plan, "Log", "Real move-in", "2026-11-07");
+    edit(plan, "Log", "Real place", read(plan, "Places", "Place"));
+    out.getBuffer().setLength(0);
+    Path next = folder.resolve("next");
+    run("plan", plan, file, "--as-of", "2026-11-10", "-o", next);
+    assertTrue(out.toString().contains("Tonight "), out + err.toString());
+    assertTrue(out.toString().contains("Tuesday 10 November 2026: down to -"));
+    assertTrue(out.toString().contains("Changed since the last plan"), out::toString);
+    Path written = next.resolve("season-plan.xlsx");
+    assertEquals("2026-11-07", read(written, "Log", "Real move-in"));
+    assertTrue(read(written, "Changes", "Why").length() > 20);
+  }
+
+  @Test
+  void aDayThatCanNotBePlannedFromIsWrongUseOrSaysWhatIsMissing() {
+    assertEquals(ExitCode.WRONG_USE, run("plan", DEMO, WEATHER, "--as-of", "10.11.2026"));
+    assertTrue(err.toString().contains("such as 2026-11-10"), err::toString);
+    assertEquals(
+        ExitCode.WRONG_USE,
+        run("plan", DEMO, WEATHER, "--as-of", "2026-11-10", "--season", "2027"));
+    assertTrue(err.toString().contains("lies in winter 2026/27"), err::toString);
+    assertEquals(
+        ExitCode.WRONG_USE, run("plan", DEMO, WEATHER, "--as-of", "2026-11-10", "--leave-one-out"));
+    assertEquals(ExitCode.WRONG_USE, run("plan", DEMO, WEATHER, "--as-of", "2027-06-17"));
+    assertTrue(err.toString().contains("up to 2027-06-16"), err::toString);
+    assertEquals(ExitCode.BAD_INPUT, run("plan", DEMO, WEATHER, "--as-of", "2016-11-10"));
+    assertTrue(err.toString().contains("no usable winter before the one that holds 2016-11-10"));
   }
 
   private static void edit(Path file, String sheet, String heading, String text)

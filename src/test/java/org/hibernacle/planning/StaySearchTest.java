@@ -136,6 +136,67 @@ class StaySearchTest {
     assertEquals(1, path[1]);
   }
 
+  private static int[] begun(int... placeByNight) {
+    return placeByNight;
+  }
+
+  private static int[] goOn(long[][] costs, int[] begun, boolean maySooner) {
+    return new StaySearch(
+            costs,
+            new boolean[] {true, true},
+            HOME,
+            Stay.LEAST_NIGHTS,
+            ANY_NIGHT,
+            Openings.ALL,
+            new StaySearch.Begun(begun, maySooner))
+        .cheapest();
+  }
+
+  @Test
+  void whatIsFixedIsKeptAndTheLeastStayCountsFromTheMoveMade() {
+    long[][] costs = new long[2][60];
+    Arrays.fill(costs[1], Cost.BROKEN_TICK);
+    int[] fixed = begun(0, 0, 0, 1, 1, 1);
+    int[] path = goOn(costs, fixed, false);
+    assertArrayEquals(fixed, Arrays.copyOf(path, 6));
+    assertEquals(1, path[16]);
+    assertEquals(HOME, path[17], "3 + 14 nights");
+    int[] sooner = goOn(costs, fixed, true);
+    assertArrayEquals(fixed, Arrays.copyOf(sooner, 6));
+    assertEquals(HOME, sooner[6]);
+  }
+
+  @Test
+  void movesMadeCountButTwoAreAlwaysLeft() {
+    long[][] costs = new long[2][200];
+    int[] fixed = new int[80];
+    for (int n = 0; n < fixed.length; n++) {
+      fixed[n] = n / 16 % 2;
+    }
+    Arrays.fill(costs[HOME], 100, 120, Cost.BROKEN_TICK);
+    int[] path = goOn(costs, fixed, false);
+    assertArrayEquals(fixed, Arrays.copyOf(path, 80));
+    assertEquals(1, path[110], "away once more after four moves");
+    assertEquals(HOME, path[199]);
+  }
+
+  @Test
+  void withoutAWayHomeItIsLeftStanding() {
+    long[][] costs = new long[2][30];
+    int[] path =
+        new StaySearch(
+                costs,
+                new boolean[] {true, true},
+                HOME,
+                Stay.LEAST_NIGHTS,
+                (night, from, to) -> false,
+                Openings.ALL,
+                new StaySearch.Begun(begun(0, 0, 1, 1), false))
+            .cheapest();
+    assertEquals(1, path[29]);
+    assertEquals(HOME, path[1]);
+  }
+
   private static int[] search(long[][] costs) {
     return search(costs, new boolean[] {true, true}, ANY_NIGHT).cheapest();
   }

@@ -4,26 +4,33 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.hibernacle.climate.WinterSummary;
 import org.hibernacle.climate.WinterSummary.Frosts;
+import org.hibernacle.model.AsPlanned;
 import org.hibernacle.model.DateSpan;
 import org.hibernacle.model.Diagnostic;
 import org.hibernacle.model.Diagnostic.Severity;
 import org.hibernacle.model.Inventory;
 import org.hibernacle.model.Light;
+import org.hibernacle.model.MovePlanned;
 import org.hibernacle.model.Place;
 import org.hibernacle.model.PlaceKind;
 import org.hibernacle.model.Season;
 import org.hibernacle.model.Settings;
 import org.hibernacle.model.SheetTable;
 import org.hibernacle.planning.Caution;
+import org.hibernacle.planning.InSeason;
+import org.hibernacle.planning.Move;
 import org.hibernacle.planning.PlaceForecast;
 import org.hibernacle.planning.PlaceForecast.Week;
 import org.hibernacle.planning.PlantPlan;
@@ -31,6 +38,7 @@ import org.hibernacle.planning.SeasonPlan;
 import org.hibernacle.planning.Stay;
 import org.hibernacle.planning.Task;
 import org.hibernacle.planning.TraceTable;
+import org.hibernacle.planning.Violation;
 import org.hibernacle.thermal.ModelError;
 
 /**
@@ -194,6 +202,94 @@ public final class Fixtures {
   }
 
   /** The same plan with a logger in the shed, where the model was 0.5 K too cold on average. */
+  /** The plan as of the day before the first work of November, with that forecast for the night. */
+  static SeasonPlan inSeason(SeasonPlan plan, OptionalDouble tonightC) {
+    LocalDate asOf =
+        plan.tasks().stream()
+            .map(Task::from)
+            .filter(day -> !day.isBefore(LocalDate.of(2026, 11, 1)))
+            .min(Comparator.naturalOrder())
+            .orElseThrow()
+            .minusDays(1);
+    List<PlantPlan> plants = new ArrayList<>(plan.plants());
+    int moving = 0;
+    while (plants.get(moving).moves().size() < 2) {
+      moving++;
+    }
+    PlantPlan mover = plants.get(moving);
+    Violation danger = mover.withoutMoves().orElseThrow();
+    Move move = mover.moves().get(0);
+    List<Move> moves = new ArrayList<>(mover.moves());
+    moves.set(
+        0,
+        new Move(
+            move.kind(), move.date(), move.from(), move.to(), Optional.empty(), List.of(), true));
+    plants.set(
+        moving,
+        new PlantPlan(
+            mover.plant(),
+            mover.stays(),
+            moves,
+            mover.verdict(),
+            mover.tightest(),
+            mover.broken(),
+            mover.withoutMoves(),
+            mover.displaced(),
+            mover.shuttle(),
+            mover.nightTriggers(),
+            mover.estimatedMassKg()));
+    Move extra =
+        new Move(
+            move.kind(), asOf.plusDays(1), move.from(), move.to(), Optional.of(danger), List.of());
+    InSeason now =
+        new InSeason(
+            asOf,
+            tonightC.isPresent() ? asOf.plusDays(6) : asOf,
+            tonightC,
+            tonightC.orElse(0) < -4.5
+                ? List.of(new InSeason.Threat("P-02", move.from().name(), -4.5))
+                : List.of(),
+            List.of(
+                new InSeason.Late(mover.plant().id(), danger, Optional.of(extra)),
+                new InSeason.Late("P-03", danger, Optional.empty())));
+    return new SeasonPlan(
+        plan.season(),
+        plan.inventory(),
+        plan.caution(),
+        plan.winters(),
+        plants,
+        plan.places(),
+        plan.tasks(),
+        plan.traces(),
+        plan.notes(),
+        Optional.of(now));
+  }
+
+  /** Facts of a run after a plan that had one date of every plant otherwise. */
+  static RunFacts afterAnotherPlan(SeasonPlan plan) {
+    Words words = Words.of(Locale.ENGLISH);
+    List<MovePlanned> moves =
+        plan.movesByDate().stream()
+            .map(
+                pm ->
+                    new MovePlanned(
+                        pm.plan().plant().id(),
+                        words.of("move", pm.move().kind()),
+                        pm.move().date().minusDays(7),
+                        pm.move().to().name()))
+            .toList();
+    Set<String> ids = plan.plants().stream().map(p -> p.plant().id()).collect(Collectors.toSet());
+    RunFacts facts = facts();
+    return new RunFacts(
+        facts.programVersion(),
+        facts.inputs(),
+        facts.diagnostics(),
+        facts.options(),
+        facts.remarks(),
+        facts.earlierLog(),
+        Optional.of(new AsPlanned(ids, moves)));
+  }
+
   static SeasonPlan withLogger(SeasonPlan plan) {
     ModelError error = new ModelError(2, 1440, -0.5, 1.25, 4.0, LocalDate.of(2025, 1, 22));
     List<PlaceForecast> places =

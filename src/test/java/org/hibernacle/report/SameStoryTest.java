@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -37,7 +38,10 @@ class SameStoryTest {
           "count");
 
   private static final SeasonReport REPORT =
-      ReportAuthor.write(Fixtures.plan(), Fixtures.facts(), Words.of(Locale.UK));
+      ReportAuthor.write(
+          Fixtures.inSeason(Fixtures.plan(), OptionalDouble.of(-6.5)),
+          Fixtures.afterAnotherPlan(Fixtures.plan()),
+          Words.of(Locale.UK));
 
   @Test
   void eachFactOfTheWorkbookStandsOnPaper() throws IOException {

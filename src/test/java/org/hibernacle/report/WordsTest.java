@@ -9,6 +9,7 @@ import java.util.Enumeration;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.ResourceBundle;
 import java.util.Set;
 import java.util.TreeSet;
@@ -52,6 +53,11 @@ class WordsTest {
     SeasonPlan plan = Fixtures.plan();
     ReportAuthor.write(plan, Fixtures.facts(), words);
     ReportAuthor.write(Fixtures.withLogger(plan), Fixtures.facts(), words);
+    RunFacts changed = Fixtures.afterAnotherPlan(plan);
+    for (OptionalDouble tonightC :
+        List.of(OptionalDouble.of(-6.5), OptionalDouble.of(2), OptionalDouble.empty())) {
+      ReportAuthor.write(Fixtures.inSeason(plan, tonightC), changed, words);
+    }
     ReportAuthor.write(with(plan, 0, 1), Fixtures.facts(), words);
     ReportAuthor.write(with(plan, 5, 7), Fixtures.facts(), words);
     ExplanationFixture.all(plan).forEach(told -> PlantStory.write(told, Fixtures.facts(), words));

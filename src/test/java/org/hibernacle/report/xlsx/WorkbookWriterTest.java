@@ -200,7 +200,7 @@ class WorkbookWriterTest {
       workbook.write(out);
     }
     Problems problems = new Problems();
-    Optional<SheetTable> earlier = EarlierPlan.log(file, "Log", problems);
+    Optional<SheetTable> earlier = EarlierPlan.read(file, problems).map(EarlierPlan::log);
     RunFacts facts = Fixtures.facts(earlier);
     SeasonReport next = ReportAuthor.write(Fixtures.plan(), facts, Words.of(Locale.UK));
     Section log = next.section("log");
@@ -233,7 +233,7 @@ class WorkbookWriterTest {
   void offersTheOutcomesFromAHiddenSheet() throws IOException {
     try (XSSFWorkbook workbook = open(write(REPORT))) {
       String cells = workbook.getName("list_outcome").getRefersToFormula();
-      assertEquals("Lists!$A$1:$A$5", cells);
+      assertEquals("Lists!$B$1:$B$5", cells);
       assertTrue(workbook.isSheetHidden(workbook.getSheetIndex("Lists")));
       List<String> formulas =
           workbook.getSheet("Log").getDataValidations().stream()

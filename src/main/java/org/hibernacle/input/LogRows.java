@@ -1,0 +1,183 @@
+package org.hibernacle.input;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.hibernacle.model.Inventory;
+import org.hibernacle.model.MoveMade;
+import org.hibernacle.model.Place;
+import org.hibernacle.model.Plant;
+import org.hibernacle.model.SheetTable;
+
+/**
+ * Reads the real dates out of a filled-in log: which plant was carried where on which day. Where it
+ * was put is the place that the plan had for such a move, unless <em>Real place</em> names another
+ * for the last one.
+ */
+public final class LogRows {
+  private static final String REAL_PLACE = "Real place";
+
+  /** A column of real dates. */
+  private enum Kind {
+    MOVE_DOWN("Real move-down", "move-down"),
+    MOVE_IN("Real move-in", "move-in"),
+    STEP_OUT("Real step-out", "step-out"),
+    RETURN("Real return", "return-to-bench");
+
+    private final String heading;
+    private final String move;
+
+    Kind(String heading, String move) {
+      this.heading = heading;
+      this.move = move;
+    }
+  }
+
+  private record Dated(Kind kind, LocalDate date) {}
+
+  private final EarlierPlan plan;
+  private final Inventory inventory;
+  private final LocalDate asOf;
+  private final Problems problems;
+
+  private LogRows(EarlierPlan plan, Inventory inventory, LocalDate asOf, Problems problems) {
+    this.plan = plan;
+    this.inventory = inventory;
+    this.asOf = asOf;
+    this.problems = problems;
+  }
+
+  /**
+   * The moves made up to a day.
+   *
+   * @param plan whose log it is
+   * @param asOf last day that counts; later real dates are taken as not yet come
+   * @return by plant and date; what can not be told is an error in {@code problems}
+   */
+  public static List<MoveMade> read(
+      EarlierPlan plan, Inventory inventory, LocalDate asOf, Problems problems) {
+    return new LogRows(plan, inventory, asOf, problems).read();
+  }
+
+  private List<MoveMade> read() {
+    TreeMap<String, List<List<Object>>> rowsById = new TreeMap<>();
+    for (List<Object> row : plan.log().rows()) {
+      rowsById
+          .computeIfAbsent(SheetTable.plainText(cell(row, "Id")), id -> new ArrayList<>())
+          .add(row);
+    }
+    List<MoveMade> made = new ArrayList<>();
+    rowsById.forEach(
+        (id, rows) ->
+            inventory.plants().stream()
+                .filter(plant -> plant.id().equals(id))
+                .findFirst()
+                .ifPresent(plant -> made.addAll(moves(plant, rows))));
+    return made;
+  }
+
+  private List<MoveMade> moves(Plant plant, List<List<Object>> rows) {
+    List<Dated> dated = new ArrayList<>();
+    String realPlace = "";
+    for (List<Object> row : rows) {
+      String named = SheetTable.plainText(cell(row, REAL_PLACE));
+      realPlace = named.isEmpty() ? realPlace : named;
+      for (Kind kind : Kind.values()) {
+        date(plant, kind, row).ifPresent(date -> dated.add(new Dated(kind, date)));
+      }
+    }
+    dated.sort(Comparator.comparing(Dated::date).thenComparing(Dated::kind));
+    List<MoveMade> made = new ArrayList<>();
+    for (int i = 0; i < dated.size(); i++) {
+      boolean last = i == dated.size() - 1;
+      Dated move = dated.get(i);
+      place(plant, move, last ? realPlace : "")
+          .ifPresent(place -> made.add(new MoveMade(plant.id(), move.date(), place)));
+    }
+    return made;
+  }
+
+  private Object cell(List<Object> row, String heading) {
+    return plan.log().cell(row, heading);
+  }
+
+  private Optional<LocalDate> date(Plant plant, Kind kind, List<Object> row) {
+    Object value = cell(row, kind.heading);
+    String where = where(plant, kind.heading);
+    if (value.equals("")) {
+      return Optional.empty();
+    }
+    Optional<LocalDate> date = date(value);
+    if (date.isEmpty()) {
+      problems.error(
+          Code.LOG_DATE, where, "\"" + value + "\"", "the day of the move, such as 2026-11-08");
+    } else if (date.get().isAfter(asOf)) {
+      problems.warning(
+          Code.LOG_DATE_LATER,
+          where,
+          date.get() + ", after the day of the plan",
+          "a day up to " + asOf,
+          "the move is taken as not made yet");
+      return Optional.empty();
+    }
+    return date;
+  }
+
+  private static Optional<LocalDate> date(Object value) {
+    if (value instanceof LocalDate date) {
+      return Optional.of(date);
+    }
+    try {
+      return Optional.of(LocalDate.parse(value.toString().strip()));
+    } catch (DateTimeException e) {
+      return Optional.empty();
+    }
+  }
+
+  private Optional<String> place(Plant plant, Dated move, String realPlace) {
+    if (!realPlace.isEmpty()) {
+      Optional<String> known = known(realPlace);
+      if (known.isEmpty()) {
+        problems.error(
+            Code.LOG_PLACE,
+            where(plant, REAL_PLACE),
+            "\"" + realPlace + "\"",
+            "a place of the sheet Places");
+      }
+      return known;
+    }
+    if (move.kind() == Kind.RETURN) {
+      return Optional.of(plant.home());
+    }
+    Optional<String> planned =
+        plan.moves().stream()
+            .filter(m -> m.plantId().equals(plant.id()))
+            .filter(m -> m.kind().toLowerCase(Locale.ROOT).equals(move.kind().move))
+            .findFirst()
+            .flatMap(m -> known(m.to()));
+    if (planned.isEmpty()) {
+      problems.error(
+          Code.LOG_WHERE,
+          where(plant, move.kind().heading),
+          move.date() + ", but the plan has no " + move.kind().move + " for it",
+          "in " + REAL_PLACE + " the place where it stands now");
+    }
+    return planned;
+  }
+
+  private Optional<String> known(String name) {
+    return inventory.places().stream()
+        .map(Place::name)
+        .filter(place -> place.equalsIgnoreCase(name.strip()))
+        .findFirst();
+  }
+
+  private String where(Plant plant, String heading) {
+    return plan.file() + ", sheet " + plan.log().name() + ", " + plant.id() + ", " + heading;
+  }
+}

@@ -1,0 +1,13 @@
+package org.hibernacle.model;
+
+import java.time.LocalDate;
+
+/**
+ * A move as an earlier plan had it.
+ *
+ * @param plantId of the plant
+ * @param kind in the words of the report, such as "move-in"
+ * @param date on which it was to be carried
+ * @param to name of the place it was to be carried to
+ */
+public record MovePlanned(String plantId, String kind, LocalDate date, String to) {}
