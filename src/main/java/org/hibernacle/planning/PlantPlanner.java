@@ -52,6 +52,25 @@ final class PlantPlanner {
     atHome = IntStream.range(0, winters.count()).mapToObj(w -> trial.atHome(w, home)).toList();
   }
 
+  private PlantPlanner(PlantPlanner other) {
+    plant = other.plant;
+    settings = other.settings;
+    winters = other.winters;
+    season = other.season;
+    home = other.home;
+    failuresAllowed = other.failuresAllowed;
+    trial = other.trial;
+    fits = other.fits;
+    comfort = other.comfort;
+    known = other.known.copy();
+    atHome = other.atHome;
+  }
+
+  /** The same planner; what it learns from now on is its own. */
+  PlantPlanner copy() {
+    return new PlantPlanner(this);
+  }
+
   /**
    * The path found and all that is known about it.
    *
