@@ -166,8 +166,8 @@ public record Settings(
   /** Whether the keeper carries pots on that day. */
   public boolean isMovingDay(LocalDate day) {
     return extraMovingDays.contains(day)
-        || movingDays.contains(day.getDayOfWeek())
-            && away.stream().noneMatch(span -> span.contains(day));
+        || (movingDays.contains(day.getDayOfWeek())
+            && away.stream().noneMatch(span -> span.contains(day)));
   }
 
   /** Whether the site lies south of the equator. */

@@ -22,4 +22,9 @@ public record Question(
   public Question {
     loggers = Map.copyOf(loggers);
   }
+
+  /** The same question of another inventory. */
+  Question with(Inventory other) {
+    return new Question(other, file, loggers, seasonYear);
+  }
 }

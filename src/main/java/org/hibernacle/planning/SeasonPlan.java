@@ -20,6 +20,7 @@ import org.hibernacle.model.Season;
  * @param tasks by date
  * @param traces for the chart
  * @param notes assumptions and problems met while planning
+ * @param help for those that are lost or gave way
  */
 public record SeasonPlan(
     Season season,
@@ -30,7 +31,8 @@ public record SeasonPlan(
     List<PlaceForecast> places,
     List<Task> tasks,
     TraceTable traces,
-    List<Diagnostic> notes) {
+    List<Diagnostic> notes,
+    Help help) {
   public SeasonPlan {
     winters = List.copyOf(winters);
     plants = List.copyOf(plants);
@@ -40,6 +42,21 @@ public record SeasonPlan(
     if (winters.isEmpty()) {
       throw new IllegalArgumentException("a plan needs at least one winter");
     }
+  }
+
+  /** A plan in which nobody needs help. */
+  public SeasonPlan(
+      Season season,
+      Inventory inventory,
+      Caution caution,
+      List<WinterSummary> winters,
+      List<PlantPlan> plants,
+      List<PlaceForecast> places,
+      List<Task> tasks,
+      TraceTable traces,
+      List<Diagnostic> notes) {
+    this(
+        season, inventory, caution, winters, plants, places, tasks, traces, notes, Help.NOT_NEEDED);
   }
 
   /** Every move with its plant, by date, then Id. */

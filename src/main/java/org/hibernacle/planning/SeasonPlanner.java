@@ -36,6 +36,8 @@ public final class SeasonPlanner {
   private final WinterSelection selection;
   private final WintersOnFile winters;
   private final Caution caution;
+  private final Wishes wishes;
+  private final Together together;
   private final List<Together.Settled> settled;
 
   private SeasonPlanner(Question question, WinterSelection selection, WintersOnFile winters) {
@@ -44,7 +46,9 @@ public final class SeasonPlanner {
     this.selection = selection;
     this.winters = winters;
     caution = Caution.of(inventory.settings(), winters.count());
-    settled = new Together(inventory, caution, winters).settle();
+    wishes = Wishes.of(inventory, caution, winters);
+    together = new Together(wishes);
+    settled = together.settle();
   }
 
   /**
@@ -68,7 +72,7 @@ public final class SeasonPlanner {
    * @return empty if the file holds no usable winter
    */
   public static Optional<SeasonPlan> plan(Question question) {
-    return of(question).map(SeasonPlanner::plan);
+    return of(question).map(planner -> planner.plan(planner.help()));
   }
 
   /**
@@ -123,7 +127,7 @@ public final class SeasonPlanner {
   }
 
   private Explanation explain(String id) {
-    SeasonPlan season = plan();
+    SeasonPlan season = plan(Help.NOT_NEEDED);
     for (int i = 0; i < settled.size(); i++) {
       if (season.plants().get(i).plant().id().equals(id)) {
         return new Explainer(settled.get(i), winters).explain(season, season.plants().get(i));
@@ -132,7 +136,13 @@ public final class SeasonPlanner {
     throw new IllegalArgumentException("no plant " + id);
   }
 
-  private SeasonPlan plan() {
+  /** What would help those that are lost or gave way. */
+  private Help help() {
+    return new Remedies(wishes, caution, settled, other -> winters(question.with(other), selection))
+        .find();
+  }
+
+  private SeasonPlan plan(Help help) {
     List<Planned> planned = settled.parallelStream().map(this::planned).toList();
     List<PlantPlan> plans = planned.stream().map(Planned::plan).toList();
     PlaceForecasts forecasts = new PlaceForecasts(winters, plans);
@@ -149,6 +159,9 @@ public final class SeasonPlanner {
     notes.winters(winters);
     notes.settings(inventory, caution);
     notes.room(places);
+    notes.sharing(Gap.between(wishes.founds(), settled));
+    notes.gathered(together.gathered());
+    notes.help(help);
     notes.loggers(question, places, winters.count());
     return new SeasonPlan(
         winters.season(),
@@ -159,7 +172,8 @@ public final class SeasonPlanner {
         places,
         TaskList.join(tasks),
         forecasts.traces(ThermalClass.of(REFERENCE_POT), REFERENCE_POT.volumeL()),
-        notes.sorted());
+        notes.sorted(),
+        help);
   }
 
   private static List<WinterSummary> summaries(Settings settings, WinterSelection selection) {
