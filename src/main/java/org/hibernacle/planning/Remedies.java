@@ -33,9 +33,11 @@ final class Remedies {
   /** Sharing out room and hands anew is cheaper by about this factor. */
   private static final int SHARED_FOR_ONE_PLANNED = 10;
 
+  /** Each winter that is excused is chosen among about so many. */
+  private static final int SEARCHES_A_FAILURE = 4;
+
   private static final int MOST_EXTRA_DAYS_TRIED = 4;
   private static final int MOST_PLANTS_ASKED_FOR_DAYS = 12;
-  private static final int MOST_RISK_STEPS = 3;
   private static final int MOST_RISK_OF_TEN = 9;
   private static final List<Double> MULCH_CM = List.of(10.0, 20.0, 30.0);
 
@@ -107,18 +109,15 @@ final class Remedies {
     return chosen.stream().sorted(Remedy.CHEAPEST_FIRST).toList();
   }
 
+  /** A risk forgives margins and never a limit: enough for the plant that fails least often. */
   private void acceptRisk() {
+    OptionalInt failures = replanning.fewestFailures();
     int now = inventory.settings().acceptedRiskOfTen();
-    int least = caution.failuresAllowed();
-    int steps = 0;
-    for (int risk = now + 1; risk <= MOST_RISK_OF_TEN && steps < MOST_RISK_STEPS; risk++) {
+    for (int risk = now + 1; risk <= MOST_RISK_OF_TEN && failures.isPresent(); risk++) {
       Caution other = new Caution(caution.marginK(), caution.winters(), risk);
-      if (other.failuresAllowed() > least) {
-        least = other.failuresAllowed();
-        steps++;
-        if (keep(Remedy.of(Remedy.Change.ACCEPT_RISK, risk))) {
-          return;
-        }
+      if (other.failuresAllowed() >= failures.getAsInt()) {
+        keep(Remedy.of(Remedy.Change.ACCEPT_RISK, risk));
+        return;
       }
     }
   }
@@ -280,7 +279,11 @@ final class Remedies {
   }
 
   private Optional<Replanning.Outcome> replan(Remedy remedy) {
-    int work = replanning.plantsToPlan(remedy) + sharingWork();
+    int searches =
+        remedy.change() == Remedy.Change.ACCEPT_RISK
+            ? 1 + SEARCHES_A_FAILURE * (int) remedy.amount()
+            : 1;
+    int work = searches * replanning.plantsToPlan(remedy) + sharingWork();
     return afford(work) ? replanning.replan(remedy) : Optional.empty();
   }
 

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
@@ -78,6 +79,29 @@ final class Replanning {
         .toList();
   }
 
+  /**
+   * The fewest winters in which a lost plant misses its margin that may take a risk and breaks no
+   * limit itself.
+   */
+  OptionalInt fewestFailures() {
+    return inNeed.stream()
+        .filter(i -> State.of(settled.get(i)) == State.LOST)
+        .filter(i -> takesRisks(plant(i)))
+        .map(i -> settled.get(i).found().lived())
+        .filter(
+            lives ->
+                lives.stream()
+                    .flatMap(l -> l.violations().stream())
+                    .allMatch(b -> Cost.ticksOfLimit(b.violation()) == 0))
+        .mapToInt(lives -> (int) lives.stream().filter(l -> !l.violations().isEmpty()).count())
+        .min();
+  }
+
+  private boolean takesRisks(Plant plant) {
+    Caution all = new Caution(caution.marginK(), caution.winters(), 9);
+    return all.failuresAllowed(plant) > 0;
+  }
+
   /** Why plants gave way for want of that. */
   List<Displaced> displaced(Displaced.Kind kind) {
     return settled.stream()
@@ -119,7 +143,11 @@ final class Replanning {
     List<PlantPlanner> planners = new ArrayList<>(wishes.planners());
     List<PlantPlanner.Found> founds = new ArrayList<>(wishes.founds());
     Wishes anew = new Wishes(changed, there, planners, founds);
-    List<Integer> first = inNeed.stream().filter(i -> touches(remedy, i)).toList();
+    List<Integer> first =
+        inNeed.stream()
+            .filter(i -> touches(remedy, i))
+            .filter(i -> isPromising(remedy, i, anew, then))
+            .toList();
     plan(first, anew, then);
     if (inNeed.stream().noneMatch(i -> mayBeHelped(i, founds.get(i)))) {
       return Optional.empty();
@@ -131,6 +159,17 @@ final class Replanning {
             .toList();
     plan(others, anew, then);
     return Optional.of(share(anew));
+  }
+
+  /** Whether it is worth while to plan a plant with a place that is new or otherwise covered. */
+  private boolean isPromising(Remedy remedy, int i, Wishes anew, Caution then) {
+    if (remedy.place().isEmpty()) {
+      return true;
+    }
+    String place = remedy.place().get().name();
+    PlantPlanner planner =
+        new PlantPlanner(plant(i), anew.inventory().settings(), then, anew.winters());
+    return planner.mightWinterIn(p -> anew.winters().places().get(p).name().equals(place));
   }
 
   private void plan(List<Integer> rows, Wishes anew, Caution then) {
