@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.hibernacle.model.Diagnostic;
 import org.hibernacle.model.Settings;
+import org.hibernacle.planning.NewPlace;
 import org.hibernacle.planning.PlaceFit;
 import org.hibernacle.planning.Rule;
 import org.hibernacle.planning.SeasonPlan;
@@ -52,6 +53,11 @@ class WordsTest {
     SeasonPlan plan = Fixtures.plan();
     ReportAuthor.write(plan, Fixtures.facts(), words);
     ReportAuthor.write(Fixtures.withLogger(plan), Fixtures.facts(), words);
+    ReportAuthor.write(Fixtures.withHelp(plan), Fixtures.facts(), words);
+    for (NewPlace kind : NewPlace.values()) {
+      words.of("remedy.place", kind);
+    }
+    words.text("overview.text.help.none");
     ReportAuthor.write(with(plan, 0, 1), Fixtures.facts(), words);
     ReportAuthor.write(with(plan, 5, 7), Fixtures.facts(), words);
     ExplanationFixture.all(plan).forEach(told -> PlantStory.write(told, Fixtures.facts(), words));
