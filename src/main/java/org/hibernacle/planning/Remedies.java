@@ -28,7 +28,7 @@ import org.hibernacle.model.Settings;
  */
 final class Remedies {
   /** Plants planned again, all changes together; a few milliseconds to a few tenths each. */
-  private static final int MOST_PLANNED_AGAIN = 400;
+  private static final int MOST_PLANNED_AGAIN = 250;
 
   /** Sharing out room and hands anew is cheaper by about this factor. */
   private static final int SHARED_FOR_ONE_PLANNED = 10;
@@ -220,7 +220,9 @@ final class Remedies {
     }
   }
 
-  /** Keeps the smallest room that helps as many as room without end. */
+  /**
+   * Keeps the floor of those it helps, if that is enough, else what is used of room without end.
+   */
   private void sized(Remedy endless, double nowM2, Function<Integer, Remedy> remedy) {
     Optional<Replanning.Outcome> all = replan(endless);
     if (all.isEmpty() || !all.get().helps()) {
@@ -229,11 +231,18 @@ final class Remedies {
     Replanning.Outcome most = all.get();
     int place = most.indexOf(endless.place().orElseThrow().name());
     int enough = tenths(most.together().mostTakenM2(place) - nowM2);
-    Function<Integer, Optional<Replanning.Outcome>> shared =
-        tenths -> share(most.wishes().in(remedy.apply(tenths).applyTo(inventory)));
-    least(1, enough, tenths -> shared.apply(tenths).filter(o -> o.helpsAsMuch(most)).isPresent())
-        .ifPresent(
-            tenths -> shared.apply(tenths).ifPresent(o -> kept.add(o.told(remedy.apply(tenths)))));
+    int theirs = Math.min(enough, tenths(most.helpedM2()));
+    for (int tenths : new TreeSet<>(List.of(theirs, enough))) {
+      Optional<Replanning.Outcome> outcome =
+          tenths < 1
+              ? Optional.empty()
+              : share(most.wishes().in(remedy.apply(tenths).applyTo(inventory)))
+                  .filter(o -> o.helpsAsMuch(most));
+      if (outcome.isPresent()) {
+        kept.add(outcome.get().told(remedy.apply(tenths)));
+        return;
+      }
+    }
   }
 
   private static int tenths(double m2) {

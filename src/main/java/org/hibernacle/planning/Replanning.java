@@ -247,6 +247,13 @@ final class Replanning {
       return helps() && protects.containsAll(other.protects) && eases.containsAll(other.eases);
     }
 
+    /** Floor of all that it helps, m2. */
+    double helpedM2() {
+      return Stream.concat(protects.stream(), eases.stream())
+          .mapToDouble(i -> wishes.inventory().plants().get(i).floorM2())
+          .sum();
+    }
+
     int indexOf(String place) {
       List<Place> places = wishes.inventory().places();
       return IntStream.range(0, places.size())

@@ -76,6 +76,15 @@ public final class SeasonPlanner {
   }
 
   /**
+   * Plans without looking for what would help, which takes a good part of the time.
+   *
+   * @return empty if the file holds no usable winter
+   */
+  public static Optional<SeasonPlan> planOnly(Question question) {
+    return of(question).map(planner -> planner.plan(Help.NOT_NEEDED));
+  }
+
+  /**
    * Plans, and explains one plant.
    *
    * @param id of the plant; in the inventory, else {@link IllegalArgumentException}
