@@ -102,6 +102,5 @@ public enum NewPlace {
 
   /** Places by how dear a square metre of them is, then by name. */
   static final Comparator<Place> CHEAPEST_FIRST =
-      Comparator.comparing((Place p) -> of(p).map(Enum::ordinal).orElse(-1))
-          .thenComparing(Place::name);
+      Comparator.comparing((Place p) -> of(p).orElse(SHELTERED_GROUND)).thenComparing(Place::name);
 }

@@ -46,7 +46,8 @@ public record Remedy(
 
   /** By kind of effort; room by the kind of place; then by how much; then who is helped most. */
   static final Comparator<Remedy> CHEAPEST_FIRST =
-      Comparator.comparingInt(Remedy::effort)
+      Comparator.comparing(Remedy::effort)
+          .thenComparing(Remedy::kindOfRoom)
           .thenComparingDouble(Remedy::material)
           .thenComparing(r -> -r.protects().size())
           .thenComparing(r -> -r.eases().size())
@@ -82,13 +83,15 @@ public record Remedy(
     return all;
   }
 
-  private int effort() {
-    int ofPlace = place.flatMap(NewPlace::of).map(Enum::ordinal).orElse(0);
-    return switch (change) {
-      case ACCEPT_RISK, EXTRA_MOVING_DAY, MORE_POTS_A_DAY, MORE_MINUTES_A_DAY, MULCH ->
-          change.ordinal();
-      case MORE_ROOM, NEW_PLACE -> Change.MORE_ROOM.ordinal() + ofPlace;
-    };
+  private Change effort() {
+    return change == Change.NEW_PLACE ? Change.MORE_ROOM : change;
+  }
+
+  private NewPlace kindOfRoom() {
+    return place
+        .filter(p -> effort() == Change.MORE_ROOM)
+        .flatMap(NewPlace::of)
+        .orElse(NewPlace.SHELTERED_GROUND);
   }
 
   /** Depth of mulch counts for the floor it covers, if that is known. */
