@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.hibernacle.model.Place;
@@ -54,7 +56,7 @@ final class HelperDays {
   }
 
   /** Ids of the pots whose dates were changed. */
-  TreeSet<String> gather() {
+  Set<String> gather() {
     while (days().entrySet().stream()
         .sorted(
             Comparator.comparingInt(
@@ -67,7 +69,7 @@ final class HelperDays {
   }
 
   /** Rows that want two people, by the night of their moves. */
-  private TreeMap<Integer, List<Integer>> days() {
+  private Map<Integer, List<Integer>> days() {
     TreeMap<Integer, List<Integer>> days = new TreeMap<>();
     for (int i : heavy) {
       for (int night : founds.get(i).path().moveNights()) {
@@ -106,7 +108,7 @@ final class HelperDays {
   }
 
   /** The nearest day that will do. */
-  private Optional<PlantPlanner.Found> onAnotherDay(int i, int day, TreeSet<Integer> others) {
+  private Optional<PlantPlanner.Found> onAnotherDay(int i, int day, NavigableSet<Integer> others) {
     PlantPlanner.Found found = founds.get(i);
     Path path = found.path();
     boolean back = Tightening.comesBack(path, day, planners.get(i).home(), places);

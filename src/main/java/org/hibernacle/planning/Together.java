@@ -25,7 +25,7 @@ final class Together {
   private final List<Integer> order;
   private final Set<Integer> copied = new TreeSet<>();
   private Ledger ledger;
-  private TreeSet<String> gathered = new TreeSet<>();
+  private Set<String> gathered = new TreeSet<>();
 
   Together(Inventory inventory, Caution caution, WintersOnFile winters) {
     this(Wishes.of(inventory, caution, winters));

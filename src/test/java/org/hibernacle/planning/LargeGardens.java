@@ -74,7 +74,8 @@ public final class LargeGardens {
     return new Inventory(plants, places, demo.settings(), List.of());
   }
 
-  private static Plant renamed(Plant p, String id) {
+  /** Another plant of the same sort. */
+  static Plant renamed(Plant p, String id) {
     return new Plant(
         id,
         p.label(),
