@@ -149,7 +149,7 @@ final class Replanning {
             .filter(i -> isPromising(remedy, i, anew, then))
             .toList();
     plan(first, anew, then);
-    if (inNeed.stream().noneMatch(i -> mayBeHelped(i, founds.get(i)))) {
+    if (inNeed.stream().noneMatch(i -> founds.get(i).cost().brokenTicks() == 0)) {
       return Optional.empty();
     }
     List<Integer> others =
@@ -182,10 +182,6 @@ final class Replanning {
       anew.planners().set(rows.get(k), planners.get(k));
       anew.founds().set(rows.get(k), founds.get(k));
     }
-  }
-
-  private boolean mayBeHelped(int i, PlantPlanner.Found wish) {
-    return wish.cost().brokenTicks() == 0;
   }
 
   /** Whether the wish of a row can be another one with the change made. */
