@@ -122,6 +122,13 @@ final class PlanCommand implements Callable<Integer> {
               + " through that one, for each. Writes nothing; takes as many plans as winters.")
   private boolean leaveOneOut;
 
+  @Option(
+      names = "--without-remedies",
+      description =
+          "Does not look for what would help plants that can not be protected: quicker, since"
+              + " that plans the garden many times.")
+  private boolean withoutRemedies;
+
   @Option(names = "--dry-run", description = "Plans and prints the summary, writes nothing.")
   private boolean dryRun;
 
@@ -171,7 +178,8 @@ final class PlanCommand implements Callable<Integer> {
     if (leaveOneOut) {
       return leaveOneOut(question, problems);
     }
-    Optional<SeasonPlan> plan = SeasonPlanner.plan(question);
+    Optional<SeasonPlan> plan =
+        withoutRemedies ? SeasonPlanner.planOnly(question) : SeasonPlanner.plan(question);
     if (plan.isEmpty()) {
       return noWinter(problems);
     }

@@ -123,6 +123,34 @@ public record Place(
     return kind.roofed();
   }
 
+  /** The same place with another floor, m2; empty for room without end. */
+  public Place withFloor(OptionalDouble newFloorM2) {
+    return new Place(
+        name,
+        kind,
+        newFloorM2,
+        sun,
+        wind,
+        cover,
+        coverDepthCm,
+        light,
+        lowestHeldC,
+        highestHeldC,
+        warmerByK,
+        lagHours,
+        holdsDownToC,
+        clearHeightCm,
+        vents,
+        notes,
+        coverFrom,
+        wrapOf);
+  }
+
+  /** The same place under mulch of that depth, cm. */
+  public Place withMulch(double depthCm) {
+    return covered(name, Cover.MULCH, depthCm, Optional.empty(), wrapOf);
+  }
+
   /** The same place with its heater out of order. */
   public Place withoutHeat() {
     OptionalDouble none = OptionalDouble.empty();

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * What the Settings sheet says.
@@ -27,6 +28,8 @@ import java.util.Set;
  * @param paper for print-outs
  * @param firstDayOfWeek in calendars
  * @param language for dates and numbers
+ * @param extraMovingDays single days on which the keeper carries pots all the same, whatever the
+ *     weekday and the spans without anyone say
  */
 public record Settings(
     String site,
@@ -43,7 +46,8 @@ public record Settings(
     OptionalInt minutesPerMovingDay,
     Paper paper,
     DayOfWeek firstDayOfWeek,
-    Locale language) {
+    Locale language,
+    Set<LocalDate> extraMovingDays) {
 
   /** Display units. */
   public enum Units {
@@ -66,6 +70,97 @@ public record Settings(
     }
     movingDays = java.util.Collections.unmodifiableSet(EnumSet.copyOf(movingDays));
     away = List.copyOf(away);
+    extraMovingDays = Set.copyOf(extraMovingDays);
+  }
+
+  /** Settings without extra moving days. */
+  public Settings(
+      String site,
+      double siteColderByK,
+      double latitudeDeg,
+      double longitudeDeg,
+      ZoneId zone,
+      Units units,
+      double safetyMarginK,
+      int acceptedRiskOfTen,
+      Set<DayOfWeek> movingDays,
+      List<DateSpan> away,
+      OptionalInt plantsPerMovingDay,
+      OptionalInt minutesPerMovingDay,
+      Paper paper,
+      DayOfWeek firstDayOfWeek,
+      Locale language) {
+    this(
+        site,
+        siteColderByK,
+        latitudeDeg,
+        longitudeDeg,
+        zone,
+        units,
+        safetyMarginK,
+        acceptedRiskOfTen,
+        movingDays,
+        away,
+        plantsPerMovingDay,
+        minutesPerMovingDay,
+        paper,
+        firstDayOfWeek,
+        language,
+        Set.of());
+  }
+
+  /** The same keeper who accepts another risk, in seasons out of ten. */
+  public Settings withAcceptedRisk(int ofTen) {
+    return with(ofTen, movingDays, away, plantsPerMovingDay, minutesPerMovingDay, extraMovingDays);
+  }
+
+  /** The same keeper who carries pots on one more day. */
+  public Settings withExtraMovingDay(LocalDate day) {
+    Set<LocalDate> days = new TreeSet<>(extraMovingDays);
+    days.add(day);
+    return with(acceptedRiskOfTen, movingDays, away, plantsPerMovingDay, minutesPerMovingDay, days);
+  }
+
+  /** The same keeper who is there every day. */
+  public Settings withEveryDay() {
+    return with(
+        acceptedRiskOfTen,
+        EnumSet.allOf(DayOfWeek.class),
+        List.of(),
+        plantsPerMovingDay,
+        minutesPerMovingDay,
+        extraMovingDays);
+  }
+
+  /** The same keeper with other hands. */
+  public Settings withHands(OptionalInt plants, OptionalInt minutes) {
+    return with(acceptedRiskOfTen, movingDays, away, plants, minutes, extraMovingDays);
+  }
+
+  private Settings with(
+      int risk,
+      Set<DayOfWeek> weekdays,
+      List<DateSpan> spans,
+      OptionalInt plants,
+      OptionalInt minutes,
+      Set<LocalDate> extra) {
+    return new Settings(
+        site,
+        siteColderByK,
+        latitudeDeg,
+        longitudeDeg,
+        zone,
+        units,
+        safetyMarginK,
+        risk,
+        weekdays,
+        spans,
+        plants,
+        minutes,
+        paper,
+        firstDayOfWeek,
+        language,
+        extra);
   }
 
   /** The same with other moving days. */
@@ -90,8 +185,9 @@ public record Settings(
 
   /** Whether the keeper carries pots on that day. */
   public boolean isMovingDay(LocalDate day) {
-    return movingDays.contains(day.getDayOfWeek())
-        && away.stream().noneMatch(span -> span.contains(day));
+    return extraMovingDays.contains(day)
+        || (movingDays.contains(day.getDayOfWeek())
+            && away.stream().noneMatch(span -> span.contains(day)));
   }
 
   /** Whether the site lies south of the equator. */

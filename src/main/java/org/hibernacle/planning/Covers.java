@@ -50,7 +50,7 @@ final class Covers {
 
   /**
    * The inventory with its covers dated, and with a further place for each home in which pots can
-   * be wrapped.
+   * be wrapped, if it has none yet.
    *
    * @param winters on file
    * @param season planned
@@ -96,7 +96,11 @@ final class Covers {
     inventory.plants().stream().filter(Covers::isWrapped).map(Plant::home).forEach(homes::add);
     List<Place> wraps = new ArrayList<>();
     for (Place place : inventory.places()) {
-      if (homes.contains(place.name()) && !place.roofed() && place.cover() == Cover.NONE) {
+      boolean done =
+          inventory.places().stream()
+              .anyMatch(p -> p.wrapOf().filter(place.name()::equals).isPresent());
+      boolean bare = !place.roofed() && place.cover() == Cover.NONE;
+      if (homes.contains(place.name()) && bare && !done) {
         boolean ground = place.kind() == PlaceKind.GROUND;
         Cover wrap = ground ? Cover.MULCH : Cover.FLEECE;
         wraps.add(place.wrapped(place.name() + ", wrapped", wrap, ground ? RING_CM : 0));

@@ -9,6 +9,9 @@ final class EveryWay {
   /** Paths of one plant, more of which are too many to try. */
   static final int MOST_PATHS = 2000;
 
+  /** Plants, of more of which all ways are too many to try. */
+  static final int MOST_CLAIMS = 60;
+
   /** Nights looked at before it is given up, about a second. */
   private static final long MOST_NIGHTS = 300_000_000;
 

@@ -2,6 +2,7 @@ package org.hibernacle.planning;
 
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * What is known of the rules that a plant would see broken: for every winter, place and night, the
@@ -18,6 +19,23 @@ final class KnownBreaks {
     int nights = winters.season().days();
     withMargin = new int[winters.count()][winters.places().size()][nights];
     ofLimit = new int[winters.count()][winters.places().size()][nights];
+  }
+
+  private KnownBreaks(KnownBreaks other) {
+    winters = other.winters;
+    withMargin = copy(other.withMargin);
+    ofLimit = copy(other.ofLimit);
+  }
+
+  /** The same knowledge, which then goes its own way. */
+  KnownBreaks copy() {
+    return new KnownBreaks(this);
+  }
+
+  private static int[][][] copy(int[][][] ticks) {
+    return Stream.of(ticks)
+        .map(places -> Stream.of(places).map(int[]::clone).toArray(int[][]::new))
+        .toArray(int[][][]::new);
   }
 
   /** Takes in what lives have met. */

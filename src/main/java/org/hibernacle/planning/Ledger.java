@@ -1,5 +1,6 @@
 package org.hibernacle.planning;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalInt;
 import org.hibernacle.model.Place;
@@ -72,9 +73,7 @@ final class Ledger {
     }
 
     static Load of(Plant plant, int home, int stands) {
-      double kg = Mass.wetKg(plant.container());
-      boolean heavy = kg > Lifting.aloneKg(plant.container());
-      int each = heavy ? MINUTES_A_HEAVY_POT : MINUTES_A_POT;
+      int each = Lifting.wantsTwo(plant.container()) ? MINUTES_A_HEAVY_POT : MINUTES_A_POT;
       return new Load(home, stands, plant.floorM2(), plant.count(), each * plant.count());
     }
   }
@@ -140,18 +139,39 @@ final class Ledger {
                     || over(minutes[night], load.minutes(), mostMinutes));
   }
 
+  /** Most floor taken of a place on any night, m2. */
+  double mostTakenM2(int place) {
+    return Arrays.stream(takenM2[place]).max().orElse(0);
+  }
+
+  /** Pots carried on each night's day. */
+  long[] potsByNight() {
+    return pots.clone();
+  }
+
+  /** Minutes of carrying on each night's day. */
+  long[] minutesByNight() {
+    return minutes.clone();
+  }
+
   private static boolean over(long taken, int own, OptionalInt most) {
     return most.isPresent() && taken > most.getAsInt() && taken > own;
   }
 
   /** Whether a path fits into what is left. */
   static boolean fits(Path path, Openings left) {
+    return firstMissing(path, left).isEmpty();
+  }
+
+  /** First night on which a path finds no room, or is begun by a move that finds no hands. */
+  static OptionalInt firstMissing(Path path, Openings left) {
     int[] places = path.placeByNight();
     for (int n = 0; n < places.length; n++) {
-      if (!left.open(places[n], n)) {
-        return false;
+      boolean moves = n > 0 && places[n] != places[n - 1];
+      if (!left.open(places[n], n) || (moves && !left.handsFree(n))) {
+        return OptionalInt.of(n);
       }
     }
-    return path.moveNights().stream().allMatch(left::handsFree);
+    return OptionalInt.empty();
   }
 }

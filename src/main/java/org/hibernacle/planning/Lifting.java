@@ -42,6 +42,11 @@ public final class Lifting {
     return new Lift(BODY_CM + pot.widthCm() / 2, handsCm, BENCH_CM, 0, 1, POOR_GRIP_SHARE);
   }
 
+  /** Whether a pot, wet, is more than one person should lift. */
+  static boolean wantsTwo(Container pot) {
+    return Mass.wetKg(pot) > aloneKg(pot);
+  }
+
   /** What one person lifts of such a pot, kg. */
   public static double aloneKg(Container pot) {
     return Math.min(MOST_KG, TIMES_THE_LIMIT * plain(pot).limitKg());

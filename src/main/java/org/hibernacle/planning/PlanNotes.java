@@ -130,6 +130,53 @@ final class PlanNotes {
     }
   }
 
+  /** How far the sharing of room and hands can be from the best. */
+  void sharing(Gap gap) {
+    if (gap.rows() > 0) {
+      String lost = gap.lost() == 0 ? "" : gap.lost() + " rows lost that would be safe alone, ";
+      add(
+          Severity.NOTE,
+          "PL-452",
+          "room and hands",
+          String.format(
+              Locale.ROOT,
+              "%d rows gave way: %s%+d moves and %+d nights away from home in all",
+              gap.rows(),
+              lost,
+              gap.moves(),
+              gap.nights()),
+          "",
+          "that is against every plant as if nobody were in its way, which no plan can beat, so the"
+              + " best way of sharing saves no more than this");
+    }
+  }
+
+  /** Pots whose dates were moved for the sake of the helper. */
+  void gathered(List<String> ids) {
+    if (!ids.isEmpty()) {
+      add(
+          Severity.NOTE,
+          "PL-451",
+          "pots for two people",
+          String.join(", ", ids) + " carried up to a week earlier or later than they need be",
+          "",
+          "they share the day with others that want two people, so help is needed on fewer days");
+    }
+  }
+
+  /** Whether everything was tried that might help. */
+  void help(Help help) {
+    if (!help.allTried()) {
+      add(
+          Severity.NOTE,
+          "PL-450",
+          "what would help",
+          "more changes than can be tried in a garden of this size",
+          "",
+          "the cheapest kinds were tried first, others may help too");
+    }
+  }
+
   /** What loggers said of the model, and which of them said nothing. */
   void loggers(Question question, List<PlaceForecast> places, int winters) {
     Map<String, TemperatureSeries> loggers = question.loggers();

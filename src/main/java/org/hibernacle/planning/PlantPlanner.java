@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BiFunction;
 import java.util.function.BiPredicate;
+import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import org.hibernacle.model.MoveMade;
 import org.hibernacle.model.Place;
@@ -28,6 +29,12 @@ import org.hibernacle.model.Settings;
 final class PlantPlanner {
   /** Rounds of search and trial before the best path so far is taken as it is. */
   private static final int MOST_ROUNDS = 40;
+
+  /** How far a first guess may be off, K; own figure. */
+  private static final double GUESS_OFF_K = 2;
+
+  /** Nights before and after midwinter that are the coldest time. */
+  private static final int MIDWINTER_NIGHTS = 30;
 
   private final Plant plant;
   private final Settings settings;
@@ -134,6 +141,27 @@ final class PlantPlanner {
     return Ledger.Load.of(plant, home, standsIn());
   }
 
+  private PlantPlanner(PlantPlanner other) {
+    plant = other.plant;
+    settings = other.settings;
+    winters = other.winters;
+    season = other.season;
+    home = other.home;
+    failuresAllowed = other.failuresAllowed;
+    trial = other.trial;
+    begun = other.begun;
+    fits = other.fits;
+    byName = other.byName;
+    comfort = other.comfort;
+    known = other.known.copy();
+    atHome = other.atHome;
+  }
+
+  /** The same planner; what it learns from now on is its own. */
+  PlantPlanner copy() {
+    return new PlantPlanner(this);
+  }
+
   /**
    * The path found and all that is known about it.
    *
@@ -180,6 +208,31 @@ final class PlantPlanner {
   /** Standing in another place all winter, judged by the limits that the plant has at home. */
   List<Lived> guess(int place) {
     return atHome.stream().map(lived -> trial.guess(lived, place)).toList();
+  }
+
+  /**
+   * Whether the plant could spend the coldest time in some place of those asked for: by the first
+   * guess it misses no more than a little there around midwinter. Not a promise.
+   *
+   * @param place whether to ask about the place of that index
+   */
+  boolean mightWinterIn(IntPredicate place) {
+    int midwinter = season.index(season.midwinter());
+    return IntStream.range(0, fits.size())
+        .filter(p -> fits.get(p) == PlaceFit.SUITS && place.test(p))
+        .anyMatch(
+            p ->
+                guess(p).stream()
+                    .flatMap(
+                        lived ->
+                            lived.violations().stream()
+                                .filter(
+                                    b ->
+                                        Math.abs(
+                                                winters.planNight(lived.winter(), b.night())
+                                                    - midwinter)
+                                            <= MIDWINTER_NIGHTS))
+                    .allMatch(b -> b.violation().deficitK() <= GUESS_OFF_K));
   }
 
   /**

@@ -35,4 +35,9 @@ public record Question(
       OptionalInt seasonYear) {
     this(inventory, file, loggers, seasonYear, Optional.empty());
   }
+
+  /** The same question of another inventory. */
+  Question with(Inventory other) {
+    return new Question(other, file, loggers, seasonYear, progress);
+  }
 }

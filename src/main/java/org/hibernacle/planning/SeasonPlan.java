@@ -22,6 +22,7 @@ import org.hibernacle.model.Season;
  * @param traces for the chart
  * @param notes assumptions and problems met while planning
  * @param inSeason tonight and this week; empty for a plan made before the season
+ * @param help for those that are lost or gave way
  */
 public record SeasonPlan(
     Season season,
@@ -33,7 +34,8 @@ public record SeasonPlan(
     List<Task> tasks,
     TraceTable traces,
     List<Diagnostic> notes,
-    Optional<InSeason> inSeason) {
+    Optional<InSeason> inSeason,
+    Help help) {
   public SeasonPlan {
     winters = List.copyOf(winters);
     plants = List.copyOf(plants);
@@ -45,7 +47,7 @@ public record SeasonPlan(
     }
   }
 
-  /** A plan made before its season. */
+  /** A plan made before its season in which nobody needs help. */
   public SeasonPlan(
       Season season,
       Inventory inventory,
@@ -66,7 +68,8 @@ public record SeasonPlan(
         tasks,
         traces,
         notes,
-        Optional.empty());
+        Optional.empty(),
+        Help.NOT_NEEDED);
   }
 
   /** Every move with its plant, by date, then Id. */

@@ -37,6 +37,8 @@ public final class SeasonPlanner {
   private final WinterSelection selection;
   private final WintersOnFile winters;
   private final Caution caution;
+  private final Wishes wishes;
+  private final Together together;
   private final List<Together.Settled> settled;
 
   private SeasonPlanner(Question question, WinterSelection selection, WintersOnFile winters) {
@@ -45,7 +47,9 @@ public final class SeasonPlanner {
     this.selection = selection;
     this.winters = winters;
     caution = Caution.of(inventory.settings(), winters.count());
-    settled = new Together(inventory, caution, winters).settle();
+    wishes = Wishes.of(inventory, caution, winters);
+    together = new Together(wishes);
+    settled = together.settle();
   }
 
   /**
@@ -69,7 +73,16 @@ public final class SeasonPlanner {
    * @return empty if the file holds no usable winter
    */
   public static Optional<SeasonPlan> plan(Question question) {
-    return of(question).map(SeasonPlanner::plan);
+    return of(question).map(planner -> planner.plan(planner.help()));
+  }
+
+  /**
+   * Plans without looking for what would help, which takes a good part of the time.
+   *
+   * @return empty if the file holds no usable winter
+   */
+  public static Optional<SeasonPlan> planOnly(Question question) {
+    return of(question).map(planner -> planner.plan(Help.NOT_NEEDED));
   }
 
   /**
@@ -174,7 +187,7 @@ public final class SeasonPlanner {
   }
 
   private Explanation explain(String id) {
-    SeasonPlan season = plan();
+    SeasonPlan season = plan(Help.NOT_NEEDED);
     for (int i = 0; i < settled.size(); i++) {
       if (season.plants().get(i).plant().id().equals(id)) {
         return new Explainer(settled.get(i), winters).explain(season, season.plants().get(i));
@@ -183,7 +196,13 @@ public final class SeasonPlanner {
     throw new IllegalArgumentException("no plant " + id);
   }
 
-  private SeasonPlan plan() {
+  /** What would help those that are lost or gave way. */
+  private Help help() {
+    return new Remedies(wishes, caution, settled, other -> winters(question.with(other), selection))
+        .find();
+  }
+
+  private SeasonPlan plan(Help help) {
     List<Planned> planned = settled.parallelStream().map(this::planned).toList();
     List<PlantPlan> plans = planned.stream().map(Planned::plan).toList();
     PlaceForecasts forecasts = new PlaceForecasts(winters, plans);
@@ -201,6 +220,9 @@ public final class SeasonPlanner {
     notes.winters(winters);
     notes.settings(inventory, caution);
     notes.room(places);
+    notes.sharing(Gap.between(wishes.founds(), settled));
+    notes.gathered(together.gathered());
+    notes.help(help);
     notes.loggers(question, places, winters.count());
     question.progress().ifPresent(p -> notes.progress(p, winters.outlook(), inventory));
     return new SeasonPlan(
@@ -213,7 +235,8 @@ public final class SeasonPlanner {
         TaskList.join(tasks),
         forecasts.traces(ThermalClass.of(REFERENCE_POT), REFERENCE_POT.volumeL()),
         notes.sorted(),
-        new WeekAhead(inventory, caution, winters, settled, plans).look());
+        new WeekAhead(inventory, caution, winters, settled, plans).look(),
+        help);
   }
 
   /** Work of days that are over. */

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.stream.IntStream;
 
@@ -20,6 +21,9 @@ import java.util.stream.IntStream;
 final class Sharing {
   /** Pairs tried the other way round; more of them would take minutes with thousands of plants. */
   private static final int MOST_PAIRS = 2000;
+
+  /** Pairs looked at for that; so many take some seconds. */
+  private static final int MOST_ASKED = 200_000;
 
   private final List<Claim> claims;
   private final Ledger ledger;
@@ -88,19 +92,48 @@ final class Sharing {
 
   private void turnPairsRound() {
     int tried = 0;
+    int asked = 0;
     boolean better = true;
-    while (better) {
+    while (better && tried < MOST_PAIRS) {
       better = false;
       for (int late = 0; late < paths.length; late++) {
-        for (int early = 0;
-            early < paths.length && !paths[late].equals(claims.get(late).wish());
-            early++) {
-          if (early != late && isInTheWay(early, late) && tried++ < MOST_PAIRS) {
-            better |= turnRound(late, early);
+        OptionalInt missing = firstMissing(late);
+        for (int early = 0; early < paths.length && missing.isPresent(); early++) {
+          if (early == late || !takes(early, late, missing.getAsInt())) {
+            continue;
+          }
+          if (tried >= MOST_PAIRS || asked++ >= MOST_ASKED) {
+            return;
+          }
+          if (isInTheWay(early, late)) {
+            tried++;
+            if (turnRound(late, early)) {
+              better = true;
+              missing = firstMissing(late);
+            }
           }
         }
       }
     }
+  }
+
+  /** First night on which others leave no room or no hands for a wish; empty if it has it. */
+  private OptionalInt firstMissing(int wishing) {
+    Path wish = claims.get(wishing).wish();
+    if (paths[wishing].equals(wish)) {
+      return OptionalInt.empty();
+    }
+    ledger.giveBack(load(wishing), paths[wishing]);
+    OptionalInt night = Ledger.firstMissing(wish, ledger.left(load(wishing)));
+    ledger.take(load(wishing), paths[wishing]);
+    return night;
+  }
+
+  /** Whether one has something of the room or the hands that another wishes for that night. */
+  private boolean takes(int other, int wishing, int night) {
+    int[] places = paths[other].placeByNight();
+    boolean room = places[night] == claims.get(wishing).wish().placeByNight()[night];
+    return room || (night > 0 && places[night] != places[night - 1]);
   }
 
   /** Whether one would have its wish if the other were not there. */
@@ -136,6 +169,9 @@ final class Sharing {
 
   /** Whether every way was tried, so that the paths are the cheapest there are. */
   private boolean tryEveryWay(Toll bound) {
+    if (claims.size() > EveryWay.MOST_CLAIMS) {
+      return false;
+    }
     OptionalLong extra = total().costsMoreThan(bound);
     List<List<Path>> ways = new ArrayList<>();
     for (Claim claim : claims) {

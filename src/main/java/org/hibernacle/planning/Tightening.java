@@ -84,11 +84,15 @@ final class Tightening {
 
   /** Whether a move leads home, or out from under a roof, so that earlier is better. */
   private boolean comesBack(Path path, int move) {
-    int night = path.moveNights().get(move);
+    return comesBack(path, path.moveNights().get(move), planner.home(), places);
+  }
+
+  /** The same for the move of a night. */
+  static boolean comesBack(Path path, int night, int home, List<Place> places) {
     int from = path.placeByNight()[night - 1];
     int to = path.placeByNight()[night];
     boolean leavesRoof = places.get(from).roofed() && !places.get(to).roofed();
-    return to == planner.home() || (from != planner.home() && leavesRoof);
+    return to == home || (from != home && leavesRoof);
   }
 
   /** The path with one move on the next moving day in a direction, if one fits. */

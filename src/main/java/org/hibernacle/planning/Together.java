@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.IntStream;
 import org.hibernacle.model.Inventory;
 import org.hibernacle.model.Plant;
@@ -21,16 +23,20 @@ final class Together {
   private final List<PlantPlanner> planners;
   private final List<PlantPlanner.Found> wishes;
   private final List<Integer> order;
+  private final Set<Integer> copied = new TreeSet<>();
   private Ledger ledger;
+  private Set<String> gathered = new TreeSet<>();
 
   Together(Inventory inventory, Caution caution, WintersOnFile winters) {
-    this.inventory = inventory;
-    this.winters = winters;
-    planners =
-        inventory.plants().parallelStream()
-            .map(plant -> PlantPlanner.of(plant, inventory.settings(), caution, winters))
-            .toList();
-    wishes = planners.parallelStream().map(PlantPlanner::find).toList();
+    this(Wishes.of(inventory, caution, winters));
+  }
+
+  /** Shares between plants whose wishes are known; the wishes stay as they are. */
+  Together(Wishes wishes) {
+    this.inventory = wishes.inventory();
+    this.winters = wishes.winters();
+    this.planners = new ArrayList<>(wishes.planners());
+    this.wishes = wishes.founds();
     order =
         IntStream.range(0, planners.size())
             .boxed()
@@ -66,12 +72,37 @@ final class Together {
         break;
       }
     }
-    takeBack(founds);
+    List<Optional<Displaced>> displaced = new ArrayList<>();
+    Set<Integer> plainer = new TreeSet<>();
+    takeBack(founds, plainer);
+    makePlainer(founds, plainer);
+    takeBack(founds, plainer);
+    makePlainer(founds, plainer);
+    for (int i = 0; i < planners.size(); i++) {
+      displaced.add(displaced(i, founds.get(i)));
+    }
+    gathered =
+        new HelperDays(inventory.plants(), inventory.places(), planners, founds, ledger).gather();
     List<Settled> settled = new ArrayList<>();
     for (int i = 0; i < planners.size(); i++) {
-      settled.add(new Settled(planners.get(i), founds.get(i), displaced(i, founds.get(i))));
+      settled.add(new Settled(planners.get(i), founds.get(i), displaced.get(i)));
     }
     return settled;
+  }
+
+  /** Ids of pots for two people whose dates were moved to a day on which help is there anyway. */
+  List<String> gathered() {
+    return List.copyOf(gathered);
+  }
+
+  /** Most floor that comes to be taken of a place on any night, m2. */
+  double mostTakenM2(int place) {
+    return ledger.mostTakenM2(place);
+  }
+
+  /** What is carried on each night's day. */
+  Ledger ledger() {
+    return ledger;
   }
 
   /** Plans those anew that gave way; true if one breaks more rules there than was known. */
@@ -87,6 +118,9 @@ final class Together {
       Ledger.Load load = claims.get(k).load();
       Toll expected = claims.get(k).toll(paths.get(k));
       ledger.giveBack(load, paths.get(k));
+      if (copied.add(i)) {
+        planners.set(i, planners.get(i).copy());
+      }
       PlantPlanner.Found found = planners.get(i).search(wish.excused(), ledger.left(load));
       ledger.take(load, found.path());
       founds.set(i, found);
@@ -96,11 +130,11 @@ final class Together {
   }
 
   /** What others did not need in the end goes back to those who wished for it. */
-  private void takeBack(List<PlantPlanner.Found> founds) {
+  private void takeBack(List<PlantPlanner.Found> founds, Set<Integer> except) {
     for (int i : order) {
       PlantPlanner.Found wish = wishes.get(i);
       Ledger.Load load = load(i);
-      if (founds.get(i).path().equals(wish.path())) {
+      if (except.contains(i) || founds.get(i).path().equals(wish.path())) {
         continue;
       }
       ledger.giveBack(load, founds.get(i).path());
@@ -108,6 +142,19 @@ final class Together {
         founds.set(i, wish);
       }
       ledger.take(load, founds.get(i).path());
+    }
+  }
+
+  /** Spares the keeper moves that hardly help. */
+  private void makePlainer(List<PlantPlanner.Found> founds, Set<Integer> plainer) {
+    for (int i : order) {
+      Path before = founds.get(i).path();
+      ledger.giveBack(load(i), before);
+      founds.set(i, Plainer.plainer(planners.get(i), founds.get(i), ledger.left(load(i))));
+      ledger.take(load(i), founds.get(i).path());
+      if (!founds.get(i).path().equals(before)) {
+        plainer.add(i);
+      }
     }
   }
 

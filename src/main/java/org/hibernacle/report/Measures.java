@@ -12,6 +12,7 @@ public final class Measures {
   private static final double LITRES_PER_GALLON = 3.785411784;
   private static final double KG_PER_POUND = 0.45359237;
   private static final double M2_PER_SQUARE_FOOT = 0.09290304;
+  private static final double CM_PER_INCH = 2.54;
 
   private final Display display;
   private final boolean metric;
@@ -91,6 +92,19 @@ public final class Measures {
   /** {@code 1.9 m2}. */
   public String area(double m2) {
     return display.number(squareFeet(m2), 1) + " " + squareMetres();
+  }
+
+  /** The same, rounded up: so much is enough. */
+  String areaAtLeast(double m2) {
+    double shown = Math.ceil(squareFeet(m2) * 10 - 1e-6) / 10;
+    return display.number(shown, 1) + " " + squareMetres();
+  }
+
+  /** {@code 20 cm}. */
+  String depth(double cm) {
+    return metric
+        ? display.number(cm, 0) + " cm"
+        : display.number(Math.ceil(cm / CM_PER_INCH - 1e-6), 0) + " in";
   }
 
   Cell temperatureCell(double celsius) {

@@ -9,10 +9,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.hibernacle.climate.WinterSummary;
 import org.hibernacle.model.Season;
 import org.hibernacle.model.Settings;
 import org.hibernacle.planning.Displaced;
+import org.hibernacle.planning.Help;
 import org.hibernacle.planning.PlaceForecast;
 import org.hibernacle.planning.PlantPlan;
 import org.hibernacle.planning.PlantPlan.Verdict;
@@ -72,10 +74,27 @@ final class Overview {
     fact("plants", StyleRole.PLAIN, "plants", pots(all), all.size());
     List<PlantPlan> lost = plan.unprotected().toList();
     countAndNames(lost.isEmpty() ? "unprotected.none" : "unprotected", StyleRole.DANGER, lost);
+    help(lost);
     List<PlantPlan> staying = all.stream().filter(p -> p.verdict() == Verdict.STAYS_HOME).toList();
     countAndNames("staying", StyleRole.STAYS, staying);
     int threatened = pots(all.stream().filter(p -> p.withoutMoves().isPresent()).toList());
     fact("threatened", StyleRole.PLAIN, "of", threatened, pots(all));
+  }
+
+  /** What would help, right below those who need it. */
+  private void help(List<PlantPlan> lost) {
+    Help help = plan.help();
+    RemedyWords remedies = new RemedyWords(m);
+    help.remedies().forEach(r -> fact("help", StyleRole.CAUTION, "plain", remedies.line(r)));
+    if (!help.beyondHelp().isEmpty()) {
+      fact("help", StyleRole.DANGER, "help.none-for", remedies.named(help.beyondHelp()));
+    } else if (help.remedies().isEmpty() && displaced().findAny().isPresent() && lost.isEmpty()) {
+      fact("help", StyleRole.PLAIN, "help.none");
+    }
+  }
+
+  private Stream<PlantPlan> displaced() {
+    return plan.plants().stream().filter(p -> p.displaced().isPresent());
   }
 
   private void countAndNames(String label, StyleRole role, List<PlantPlan> plants) {

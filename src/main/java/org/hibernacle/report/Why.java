@@ -191,7 +191,12 @@ final class Why {
       say(key, deficit, m.wintersBroken(p), winters, kept);
     }
     displaced();
-    sentences.add(m.words().of("advice", worst.rule()));
+    String protecting = new RemedyWords(m).protecting(p);
+    if (protecting.isEmpty()) {
+      sentences.add(m.words().of("advice", worst.rule()));
+    } else {
+      say("why.remedy", protecting);
+    }
     dates();
   }
 

@@ -106,7 +106,9 @@ class PlaceTemperaturesOptionTest {
   }
 
   private int plan(Object... options) {
-    Stream<Object> words = Stream.concat(Stream.of("plan", INVENTORY, WEATHER), Stream.of(options));
+    Stream<Object> words =
+        Stream.concat(
+            Stream.of("plan", INVENTORY, WEATHER, "--without-remedies"), Stream.of(options));
     return Hibernacle.run(
         new PrintWriter(out),
         new PrintWriter(err),

@@ -25,6 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
 class PlanCommandTest {
   private static final Path DEMO = Path.of("demo-data", "inventory.xlsx");
   private static final Path WEATHER = Path.of("demo-data", "temperatures.csv");
+  private static final String QUICK = "--without-remedies";
   private static final Path TOO_LITTLE_ROOM =
       Path.of("src", "test", "resources", "inventories", "too-little-room.xlsx");
 
@@ -48,36 +49,44 @@ class PlanCommandTest {
 
   @Test
   void tooLittleRoomIsDoneButSaidLoudlyAndTwiceTheSameBytes() throws IOException {
-    assertEquals(ExitCode.UNPROTECTED, run("plan", TOO_LITTLE_ROOM, WEATHER, "-o", folder));
+    assertEquals(ExitCode.UNPROTECTED, run("plan", TOO_LITTLE_ROOM, WEATHER, "-o", folder, QUICK));
     assertTrue(out.toString().contains("CANNOT BE PROTECTED"), out.toString());
     byte[] workbook = Files.readAllBytes(folder.resolve("season-plan.xlsx"));
     byte[] calendar = Files.readAllBytes(folder.resolve("season-calendar.pdf"));
-    assertEquals(ExitCode.UNPROTECTED, run("plan", TOO_LITTLE_ROOM, WEATHER, "-o", folder));
+    assertEquals(ExitCode.UNPROTECTED, run("plan", TOO_LITTLE_ROOM, WEATHER, "-o", folder, QUICK));
     assertArrayEquals(workbook, Files.readAllBytes(folder.resolve("season-plan.xlsx")));
     assertArrayEquals(calendar, Files.readAllBytes(folder.resolve("season-calendar.pdf")));
   }
 
   @Test
+  void whatWouldHelpStandsInTheSummary() throws IOException {
+    assertEquals(ExitCode.UNPROTECTED, run("plan", TOO_LITTLE_ROOM, WEATHER, "--dry-run"));
+    String told = out.toString();
+    assertTrue(told.contains("mulch 10 cm deep on Bare ground: protects T01 Larch"), told);
+    assertTrue(told.contains("light warm room: protects T03 Old olive"), told);
+  }
+
+  @Test
   void aFilledInLogIsCarriedOverAndAnotherWintersLogIsNotReplaced() throws IOException {
-    run("plan", TOO_LITTLE_ROOM, WEATHER, "-o", folder, "-q");
+    run("plan", TOO_LITTLE_ROOM, WEATHER, "-o", folder, "-q", QUICK);
     Path plan = folder.resolve("season-plan.xlsx");
     edit(plan, "Log", "Remark", "stood in the lee of the wall");
-    run("plan", TOO_LITTLE_ROOM, WEATHER, "-o", folder, "-q");
+    run("plan", TOO_LITTLE_ROOM, WEATHER, "-o", folder, "-q", QUICK);
     assertEquals("stood in the lee of the wall", read(plan, "Log", "Remark"));
 
     byte[] before = Files.readAllBytes(plan);
     assertEquals(
         ExitCode.NOT_WRITTEN,
-        run("plan", TOO_LITTLE_ROOM, WEATHER, "-o", folder, "--season", "2031"));
+        run("plan", TOO_LITTLE_ROOM, WEATHER, "-o", folder, "--season", "2031", QUICK));
     assertTrue(err.toString().contains("log of another winter"), err.toString());
     assertArrayEquals(before, Files.readAllBytes(plan));
   }
 
   @Test
   void aPlanIsAnInventoryToo() {
-    run("plan", TOO_LITTLE_ROOM, WEATHER, "-o", folder, "-q");
+    run("plan", TOO_LITTLE_ROOM, WEATHER, "-o", folder, "-q", QUICK);
     Path second = folder.resolve("second");
-    int code = run("plan", folder.resolve("season-plan.xlsx"), WEATHER, "-o", second, "-q");
+    int code = run("plan", folder.resolve("season-plan.xlsx"), WEATHER, "-o", second, "-q", QUICK);
     assertEquals(ExitCode.UNPROTECTED, code, err::toString);
   }
 
@@ -85,7 +94,7 @@ class PlanCommandTest {
   void aDryRunWritesNothing() throws IOException {
     assertEquals(
         ExitCode.UNPROTECTED,
-        run("plan", TOO_LITTLE_ROOM, WEATHER, "-o", folder.resolve("new"), "--dry-run"));
+        run("plan", TOO_LITTLE_ROOM, WEATHER, "-o", folder.resolve("new"), "--dry-run", QUICK));
     assertEquals(List.of(), names(folder));
     assertTrue(out.toString().contains("Winters used"));
   }

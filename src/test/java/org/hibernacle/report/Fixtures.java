@@ -25,15 +25,18 @@ import org.hibernacle.model.Light;
 import org.hibernacle.model.MovePlanned;
 import org.hibernacle.model.Place;
 import org.hibernacle.model.PlaceKind;
+import org.hibernacle.model.Plant;
 import org.hibernacle.model.Season;
 import org.hibernacle.model.Settings;
 import org.hibernacle.model.SheetTable;
 import org.hibernacle.planning.Caution;
+import org.hibernacle.planning.Help;
 import org.hibernacle.planning.InSeason;
 import org.hibernacle.planning.Move;
 import org.hibernacle.planning.PlaceForecast;
 import org.hibernacle.planning.PlaceForecast.Week;
 import org.hibernacle.planning.PlantPlan;
+import org.hibernacle.planning.Remedy;
 import org.hibernacle.planning.SeasonPlan;
 import org.hibernacle.planning.Stay;
 import org.hibernacle.planning.Task;
@@ -262,7 +265,8 @@ public final class Fixtures {
         plan.tasks(),
         plan.traces(),
         plan.notes(),
-        Optional.of(now));
+        Optional.of(now),
+        plan.help());
   }
 
   /** Facts of a run after a plan that had one date of every plant otherwise. */
@@ -317,6 +321,42 @@ public final class Fixtures {
         plan.tasks(),
         plan.traces(),
         plan.notes());
+  }
+
+  /** The same plan with a remedy of every kind, the first plant helped and the second not. */
+  static SeasonPlan withHelp(SeasonPlan plan) {
+    Plant helped = plan.unprotected().map(PlantPlan::plant).findFirst().orElseThrow();
+    List<Plant> first = List.of(helped);
+    List<Plant> none = List.of();
+    List<Remedy> remedies = new ArrayList<>();
+    for (Remedy.Change change : Remedy.Change.values()) {
+      boolean dated = change == Remedy.Change.EXTRA_MOVING_DAY;
+      remedies.add(
+          new Remedy(
+              change,
+              2,
+              Optional.of(BED),
+              dated ? Optional.of(LocalDate.of(2026, 11, 4)) : Optional.empty(),
+              dated ? none : first,
+              dated ? first : none));
+    }
+    return with(plan, new Help(remedies, List.of(plan.plants().get(1).plant()), true));
+  }
+
+  /** The same plan with other help. */
+  static SeasonPlan with(SeasonPlan plan, Help help) {
+    return new SeasonPlan(
+        plan.season(),
+        plan.inventory(),
+        plan.caution(),
+        plan.winters(),
+        plan.plants(),
+        plan.places(),
+        plan.tasks(),
+        plan.traces(),
+        plan.notes(),
+        plan.inSeason(),
+        help);
   }
 
   private static List<Week> weeks(Place place, List<PlantPlan> plants) {

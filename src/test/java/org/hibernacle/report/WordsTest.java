@@ -15,6 +15,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.hibernacle.model.Diagnostic;
 import org.hibernacle.model.Settings;
+import org.hibernacle.planning.NewPlace;
 import org.hibernacle.planning.PlaceFit;
 import org.hibernacle.planning.Rule;
 import org.hibernacle.planning.SeasonPlan;
@@ -58,6 +59,11 @@ class WordsTest {
         List.of(OptionalDouble.of(-6.5), OptionalDouble.of(2), OptionalDouble.empty())) {
       ReportAuthor.write(Fixtures.inSeason(plan, tonightC), changed, words);
     }
+    ReportAuthor.write(Fixtures.withHelp(plan), Fixtures.facts(), words);
+    for (NewPlace kind : NewPlace.values()) {
+      words.of("remedy.place", kind);
+    }
+    words.text("overview.text.help.none");
     ReportAuthor.write(with(plan, 0, 1), Fixtures.facts(), words);
     ReportAuthor.write(with(plan, 5, 7), Fixtures.facts(), words);
     ExplanationFixture.all(plan).forEach(told -> PlantStory.write(told, Fixtures.facts(), words));
