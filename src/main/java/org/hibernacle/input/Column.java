@@ -104,6 +104,7 @@ enum Column {
       SETTINGS, "Accepted risk", NONE, "risk", "accepted risk of 10", "accepted risk out of 10"),
   MOVING_DAYS(SETTINGS, "Moving days", NONE, "moving day"),
   AWAY(SETTINGS, "Away", NONE, "holidays", "absences"),
+  EXTRA_MOVING_DAYS(SETTINGS, "Extra moving days", NONE, "extra moving day"),
   PLANTS_PER_DAY(SETTINGS, "Plants per moving day", NONE, "plants per day"),
   MINUTES_PER_DAY(SETTINGS, "Minutes per moving day", NONE, "minutes per day"),
   PAPER(SETTINGS, "Paper", NONE, "paper size"),
