@@ -1,0 +1,27 @@
+package org.hibernacle.review;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * What warmth did under a roof.
+ *
+ * @param warmNights nights at rest whose week averaged above 5 °C
+ * @param warmestWeekC warmest such week's mean, °C; the warmest of all weeks at rest under a roof
+ *     if none was above
+ * @param warmestOn last day of that week
+ * @param place where that was
+ * @param darkNightsAwake nights after bud break in a dark store
+ * @param woke day on which its buds broke, if they broke under a roof
+ * @param daysEarlier by how much sooner than at home they broke; empty if they did not break in one
+ *     of the two
+ */
+public record StoreWarmth(
+    int warmNights,
+    double warmestWeekC,
+    LocalDate warmestOn,
+    String place,
+    int darkNightsAwake,
+    Optional<LocalDate> woke,
+    OptionalInt daysEarlier) {}
