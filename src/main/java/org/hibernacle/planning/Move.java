@@ -25,7 +25,18 @@ public record Move(Kind kind, LocalDate date, Place from, Place to, Optional<Vio
     /** From a roofed place to the ground in spring. */
     STEP_OUT,
     /** Back home. */
-    RETURN
+    RETURN;
+
+    /** What a move between two places is called for a plant of that home. */
+    public static Kind of(Place from, Place to, String home) {
+      if (to.name().equals(home)) {
+        return RETURN;
+      }
+      if (to.roofed()) {
+        return MOVE_IN;
+      }
+      return from.roofed() ? STEP_OUT : MOVE_DOWN;
+    }
   }
 
   /**

@@ -44,7 +44,9 @@ final class Reasons {
       int previous = i > 0 ? nights.get(i - 1) : 0;
       int from = path.placeByNight()[night - 1];
       int to = path.placeByNight()[night];
-      Move.Kind kind = kind(from, to);
+      Place fromPlace = winters.places().get(from);
+      Place toPlace = winters.places().get(to);
+      Move.Kind kind = Move.Kind.of(fromPlace, toPlace, winters.places().get(home).name());
       boolean last = i + 1 == nights.size();
       Optional<Violation> because =
           last && shuttled
@@ -52,21 +54,9 @@ final class Reasons {
               : kind == Move.Kind.RETURN || kind == Move.Kind.STEP_OUT
                   ? whyNotEarlier(night, previous, to)
                   : whyNotStay(night, next, from);
-      Place fromPlace = winters.places().get(from);
-      Place toPlace = winters.places().get(to);
       moves.add(new Move(kind, winters.season().day(night), fromPlace, toPlace, because));
     }
     return moves;
-  }
-
-  private Move.Kind kind(int from, int to) {
-    if (to == home) {
-      return Move.Kind.RETURN;
-    }
-    if (winters.places().get(to).roofed()) {
-      return Move.Kind.MOVE_IN;
-    }
-    return winters.places().get(from).roofed() ? Move.Kind.STEP_OUT : Move.Kind.MOVE_DOWN;
   }
 
   /** The first rule broken if the plant stayed where it was until its next move. */

@@ -4,8 +4,11 @@ package org.hibernacle.review;
 public enum Cause {
   /** The root ball fell below what roots stood, as hard as they were to become. */
   FROZEN_ROOTS,
-  /** The root ball or the air fell below a limit that hardening had yet to lower. */
-  CAUGHT_BEFORE_HARDENING,
+  /**
+   * The root ball or the air fell below a limit that hardening had yet to lower, or that had come
+   * up again with spring; the hardened plant would have stood it.
+   */
+  CAUGHT_UNHARDENED,
   /** The air fell below what hardened shoots stand. */
   FROZEN_SHOOTS,
   /** Buds had broken, and frost came on the new growth. */

@@ -13,9 +13,11 @@ import org.hibernacle.planning.Violation;
  * @param roots the closest that the root ball came to its limit
  * @param hardRoots the same over the nights on which roots were hardened for four fifths or more;
  *     empty if they never were
- * @param shoots the closest that the air came to the shoots' limit before buds broke
- * @param early the root ball or the shoots, whichever came closer, before hardening was done; empty
- *     if the limits do not move
+ * @param shoots the closest that the air came to the shoots' limit before buds broke; empty if they
+ *     had broken from the first
+ * @param hardShoots the same over the nights on which shoots were hardened for four fifths or more
+ * @param unhardened root ball or shoots, whichever came closer, on nights on which they were not
+ *     hardened for four fifths; empty if there was no such night
  * @param frozen the run of frozen days that dried it most; empty if the ball never froze through
  * @param store what warmth did under a roof; empty if it never was at rest there
  * @param growth frost after bud break; empty if its buds did not break
@@ -28,7 +30,8 @@ public record Exposure(
     Cold roots,
     Optional<Cold> hardRoots,
     Optional<Cold> shoots,
-    Optional<Cold> early,
+    Optional<Cold> hardShoots,
+    Optional<Cold> unhardened,
     Optional<FrozenSpell> frozen,
     Optional<StoreWarmth> store,
     Optional<NewGrowth> growth,
@@ -37,5 +40,22 @@ public record Exposure(
     List<Violation> broken) {
   public Exposure {
     broken = List.copyOf(broken);
+  }
+
+  /** The same, knowing when buds would have broken at home. */
+  Exposure besideHome(Optional<LocalDate> wokeAtHome) {
+    return new Exposure(
+        untilExclusive,
+        roots,
+        hardRoots,
+        shoots,
+        hardShoots,
+        unhardened,
+        frozen,
+        store.map(s -> s.besideHome(wokeAtHome)),
+        growth,
+        chill,
+        cutRootsFrozenOn,
+        broken);
   }
 }

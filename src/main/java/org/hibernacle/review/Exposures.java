@@ -1,0 +1,303 @@
+package org.hibernacle.review;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.function.IntPredicate;
+import java.util.stream.Stream;
+import org.hibernacle.climate.Winter;
+import org.hibernacle.model.Place;
+import org.hibernacle.model.Plant;
+import org.hibernacle.physiology.ChillingInjury;
+import org.hibernacle.physiology.Hardening;
+import org.hibernacle.planning.Life;
+import org.hibernacle.planning.OneWinter;
+import org.hibernacle.planning.Rule;
+import org.hibernacle.planning.Violation;
+
+/** Reads off a life what the plant was exposed to. */
+final class Exposures {
+  /** From this hardness on a limit counts as hardened. */
+  static final double HARDENED = 0.8;
+
+  /** Days after root work in which cut roots must not freeze, as for plans. */
+  private static final int FRESH_ROOT_DAYS = 42;
+
+  private final OneWinter one;
+  private final Winter winter;
+  private final Plant plant;
+  private final Life life;
+  private final int from;
+  private final int until;
+
+  /**
+   * One plant's life.
+   *
+   * @param noticed when harm was seen: what came later did not cause it
+   */
+  private Exposures(OneWinter one, Plant plant, Life life, Optional<LocalDate> noticed) {
+    this.one = one;
+    this.winter = one.winter();
+    this.plant = plant;
+    this.life = life;
+    this.from = one.firstJudged();
+    int end = one.endJudged();
+    this.until =
+        noticed.map(winter::index).filter(n -> n > from).map(n -> Math.min(n, end)).orElse(end);
+  }
+
+  static Exposure of(OneWinter one, Plant plant, Life life, Optional<LocalDate> noticed) {
+    return new Exposures(one, plant, life, noticed).read();
+  }
+
+  private Exposure read() {
+    Tissue roots = roots();
+    Tissue shoots = shoots();
+    Optional<Cold> early =
+        closest(roots, n -> roots.hardness(n) < HARDENED)
+            .flatMap(r -> colder(r, closest(shoots, n -> shoots.hardness(n) < HARDENED)))
+            .or(() -> closest(shoots, n -> shoots.hardness(n) < HARDENED));
+    return new Exposure(
+        day(until),
+        closest(roots, n -> true).orElseThrow(),
+        closest(roots, n -> roots.hardness(n) >= HARDENED),
+        closest(shoots, n -> true),
+        closest(shoots, n -> shoots.hardness(n) >= HARDENED),
+        early,
+        frozen(),
+        store(),
+        growth(),
+        chill(),
+        cutRoots(),
+        broken());
+  }
+
+  private static Optional<Cold> colder(Cold roots, Optional<Cold> shoots) {
+    return Optional.of(shoots.filter(s -> s.marginK() < roots.marginK()).orElse(roots));
+  }
+
+  private LocalDate day(int night) {
+    return winter.first().plusDays(night);
+  }
+
+  private Place place(int night) {
+    return one.simulator().places().get(life.placeByNight()[night]);
+  }
+
+  /**
+   * A part of the plant with a limit of its own.
+   *
+   * @param hoursC temperature by hour, °C
+   * @param minC lowest of each night, °C
+   * @param minHour hour at which that was
+   * @param limitC of each night, °C
+   * @param leastC limit when not hardened, °C
+   * @param hardestC limit when fully hardened, °C
+   * @param end night after the last that counts
+   */
+  private record Tissue(
+      double[] hoursC,
+      double[] minC,
+      int[] minHour,
+      double[] limitC,
+      double leastC,
+      double hardestC,
+      int end) {
+    double hardness(int night) {
+      double span = leastC - hardestC;
+      return span < 0.01 ? 1 : (leastC - limitC[night]) / span;
+    }
+  }
+
+  private Tissue roots() {
+    return new Tissue(
+        life.edgeC(),
+        life.trace().ballMinC(),
+        life.trace().ballMinHour(),
+        life.state().rootLimitC(),
+        life.state().rootLimitC()[0],
+        Hardening.midwinterRootLimitC(plant, winter.season()),
+        until);
+  }
+
+  private Tissue shoots() {
+    return new Tissue(
+        life.airC(),
+        life.trace().airMinC(),
+        life.trace().airMinHour(),
+        life.state().shootLimitC(),
+        life.state().shootLimitC()[0],
+        Hardening.shootLimitC(plant.species()),
+        Math.min(until, life.state().budBreak()));
+  }
+
+  /** The night of that sort on which the tissue came closest to its limit. */
+  private Optional<Cold> closest(Tissue tissue, IntPredicate which) {
+    int night = -1;
+    int hoursBelow = 0;
+    for (int n = from; n < tissue.end(); n++) {
+      if (!which.test(n)) {
+        continue;
+      }
+      if (night < 0
+          || tissue.minC()[n] - tissue.limitC()[n]
+              < tissue.minC()[night] - tissue.limitC()[night]) {
+        night = n;
+      }
+      for (int hour = 24 * n + 12; hour < 24 * n + 36; hour++) {
+        hoursBelow += tissue.hoursC()[hour] < tissue.limitC()[n] ? 1 : 0;
+      }
+    }
+    if (night < 0) {
+      return Optional.empty();
+    }
+    int hour = tissue.minHour()[night];
+    double highestC = tissue.minC()[night];
+    for (int h = Math.max(12, hour - 24); h < hour; h++) {
+      highestC = Math.max(highestC, tissue.hoursC()[h]);
+    }
+    return Optional.of(
+        new Cold(
+            day(hour / 24),
+            place(night).name(),
+            tissue.minC()[night],
+            tissue.limitC()[night],
+            tissue.hardestC(),
+            Math.max(0, Math.min(1, tissue.hardness(night))),
+            hoursBelow,
+            highestC - tissue.minC()[night]));
+  }
+
+  private Optional<FrozenSpell> frozen() {
+    int worst = -1;
+    int longest = 0;
+    int run = 0;
+    int worstRun = 0;
+    for (int n = from; n < until; n++) {
+      run = life.dryness()[n] > 0 ? run + 1 : 0;
+      longest = Math.max(longest, run);
+      if (run > 0 && (worst < 0 || life.dryness()[n] > life.dryness()[worst])) {
+        worst = n;
+        worstRun = run;
+      }
+    }
+    return worst < 0
+        ? Optional.empty()
+        : Optional.of(
+            new FrozenSpell(
+                day(worst - worstRun + 1),
+                worstRun,
+                place(worst).name(),
+                life.dryness()[worst],
+                longest));
+  }
+
+  /** Nights at rest under a roof; those on which a rule says that it was too warm or too dark. */
+  private Optional<StoreWarmth> store() {
+    int warmest = -1;
+    for (int n = from; n < until; n++) {
+      boolean resting = life.state().dormant()[n] && n < life.state().restEnd();
+      boolean warmer = warmest < 0 || life.weekMeanC()[n] > life.weekMeanC()[warmest];
+      if (place(n).roofed() && resting && warmer) {
+        warmest = n;
+      }
+    }
+    int woke = life.state().budBreak();
+    boolean underRoof = woke > from && woke < until && place(woke - 1).roofed();
+    int dark = (int) violations(Rule.WAKES_IN_THE_DARK).count();
+    if (warmest < 0 && !underRoof && dark == 0) {
+      return Optional.empty();
+    }
+    int shown = warmest >= 0 ? warmest : Math.min(woke, until - 1);
+    return Optional.of(
+        new StoreWarmth(
+            (int) violations(Rule.TOO_WARM_AT_REST).count(),
+            violations(Rule.TOO_WARM_AT_REST).mapToDouble(b -> b.violation().deficitK()).sum(),
+            life.weekMeanC()[shown],
+            day(shown),
+            place(shown).name(),
+            dark,
+            underRoof ? Optional.of(day(woke)) : Optional.empty(),
+            OptionalInt.empty()));
+  }
+
+  private Stream<Life.OnNight> violations(Rule rule) {
+    return life.limitsBroken().stream()
+        .filter(b -> b.violation().rule() == rule && b.night() < until);
+  }
+
+  private Optional<NewGrowth> growth() {
+    int woke = life.state().budBreak();
+    if (woke >= until) {
+      return Optional.empty();
+    }
+    double limitC = plant.species().newGrowthLimitC();
+    int coldest = woke;
+    int below = 0;
+    for (int n = woke; n < until; n++) {
+      double airC = life.trace().airMinC()[n];
+      coldest = airC < life.trace().airMinC()[coldest] ? n : coldest;
+      below += airC < limitC ? 1 : 0;
+    }
+    return Optional.of(
+        new NewGrowth(
+            day(woke),
+            woke > 0 && place(woke - 1).roofed(),
+            day(life.trace().airMinHour()[coldest] / 24),
+            place(coldest).name(),
+            life.trace().airMinC()[coldest],
+            limitC,
+            below));
+  }
+
+  private Optional<Chill> chill() {
+    double lowestStoreC = plant.species().minStoreC();
+    if (plant.species().group().hardens()) {
+      return Optional.empty();
+    }
+    double[] airC = life.trace().airMinC();
+    int worst = -1;
+    double most = 0;
+    for (int n = from; n < until; n++) {
+      double dose = ChillingInjury.doseK(airC, n, lowestStoreC);
+      if (dose > most) {
+        most = dose;
+        worst = n;
+      }
+    }
+    if (worst < 0) {
+      return Optional.empty();
+    }
+    double lowestC = airC[worst];
+    for (int n = Math.max(0, worst - ChillingInjury.WINDOW_NIGHTS + 1); n < worst; n++) {
+      lowestC = Math.min(lowestC, airC[n]);
+    }
+    return Optional.of(new Chill(day(worst), place(worst).name(), most, lowestC, lowestStoreC));
+  }
+
+  private Optional<LocalDate> cutRoots() {
+    return plant
+        .plannedRootWork()
+        .flatMap(
+            work ->
+                violations(Rule.BALL_FROZEN)
+                    .map(b -> day(b.night()))
+                    .filter(d -> !d.isBefore(work) && d.isBefore(work.plusDays(FRESH_ROOT_DAYS)))
+                    .findFirst());
+  }
+
+  private List<Violation> broken() {
+    Set<Rule> seen = EnumSet.noneOf(Rule.class);
+    List<Violation> first = new ArrayList<>();
+    for (Life.OnNight b : life.limitsBroken()) {
+      if (b.night() < until && b.ofLimit() && seen.add(b.violation().rule())) {
+        first.add(b.violation());
+      }
+    }
+    return first;
+  }
+}
