@@ -17,7 +17,7 @@ public record DoseResponse(String taxon, List<Point> points, Found found) {
    *
    * @param id of the plant
    * @param coldC how cold its roots got, as for fully hardened ones, °C
-   * @param harmed whether branches or the plant were lost
+   * @param harmed whether it was harmed
    */
   public record Point(String id, double coldC, boolean harmed) {}
 

@@ -2,11 +2,9 @@ package org.hibernacle.review;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import org.hibernacle.model.Outcome;
 import org.hibernacle.model.Plant;
@@ -21,9 +19,6 @@ import org.hibernacle.review.DoseResponse.Why;
 /** Sets the cold that roots met beside what came of it, species by species. */
 final class DoseResponses {
   private static final int FEWEST_ROWS = 6;
-
-  /** Harm that was likely to roots, or of unknown cause; other harm says nothing of roots. */
-  private static final Set<Cause> OF_ROOTS = EnumSet.of(Cause.FROZEN_ROOTS, Cause.NOT_TEMPERATURE);
 
   private DoseResponses() {}
 
@@ -55,7 +50,8 @@ final class DoseResponses {
 
   /**
    * A row that can tell something: its outcome is in the log, its roots are those of the species
-   * and not weakened or young, and nothing but cold at the roots explains its harm.
+   * and not weakened or young, and its harm, if any, was likely done to hardened roots; or it lost
+   * branches or died of nothing that is known.
    */
   private static Optional<Point> point(PlantReview p, Season season) {
     Plant plant = p.plant();
@@ -63,14 +59,21 @@ final class DoseResponses {
         plant.ownRootLimitC().isPresent()
             || Hardening.midwinterRootLimitC(plant, season) == plant.rootSpecies().rootLimitC()
             || !plant.rootSpecies().group().hardens();
-    boolean lost = p.outcome() == Outcome.BRANCHES || p.outcome() == Outcome.DEAD;
-    boolean ofRoots = p.likeliest().filter(c -> OF_ROOTS.contains(c.cause())).isPresent();
-    if (p.outcomeAssumed() || p.outcome() == Outcome.GONE || !plain || (lost && !ofRoots)) {
+    boolean harmed = p.outcome().harmed();
+    if (p.outcomeAssumed() || p.outcome() == Outcome.GONE || !plain || (harmed && !tells(p))) {
       return Optional.empty();
     }
     return p.lived()
         .hardRoots()
-        .map(cold -> new Point(plant.id(), cold.hardestC() + cold.marginK(), lost));
+        .map(cold -> new Point(plant.id(), cold.hardestC() + cold.marginK(), harmed));
+  }
+
+  private static boolean tells(PlantReview p) {
+    return switch (p.likeliest().orElseThrow().cause()) {
+      case FROZEN_ROOTS -> true;
+      case NOT_TEMPERATURE -> p.outcome() != Outcome.TIPS;
+      default -> false;
+    };
   }
 
   /** What the points say. */

@@ -2,6 +2,7 @@ package org.hibernacle.review;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -13,7 +14,6 @@ import org.hibernacle.climate.Winter;
 import org.hibernacle.model.Place;
 import org.hibernacle.model.Plant;
 import org.hibernacle.physiology.ChillingInjury;
-import org.hibernacle.physiology.Hardening;
 import org.hibernacle.planning.Life;
 import org.hibernacle.planning.OneWinter;
 import org.hibernacle.planning.Rule;
@@ -21,9 +21,6 @@ import org.hibernacle.planning.Violation;
 
 /** Reads off a life what the plant was exposed to. */
 final class Exposures {
-  /** From this hardness on a limit counts as hardened. */
-  static final double HARDENED = 0.8;
-
   /** Days after root work in which cut roots must not freeze, as for plans. */
   private static final int FRESH_ROOT_DAYS = 42;
 
@@ -54,20 +51,24 @@ final class Exposures {
     return new Exposures(one, plant, life, noticed).read();
   }
 
+  static Causes causes(OneWinter one, Plant plant, Life life, Optional<LocalDate> noticed) {
+    return new Exposures(one, plant, life, noticed).weigh();
+  }
+
   private Exposure read() {
-    Tissue roots = roots();
-    Tissue shoots = shoots();
-    Optional<Cold> early =
-        closest(roots, n -> roots.hardness(n) < HARDENED)
-            .flatMap(r -> colder(r, closest(shoots, n -> shoots.hardness(n) < HARDENED)))
-            .or(() -> closest(shoots, n -> shoots.hardness(n) < HARDENED));
+    Tissue roots = Tissue.roots(plant, winter.season(), life, until);
+    Tissue shoots = Tissue.shoots(plant, life, until);
+    Optional<Cold> earlyRoots = closest(roots, n -> !roots.isHardened(n));
+    Optional<Cold> earlyShoots = closest(shoots, n -> !shoots.isHardened(n));
     return new Exposure(
         day(until),
         closest(roots, n -> true).orElseThrow(),
-        closest(roots, n -> roots.hardness(n) >= HARDENED),
+        closest(roots, roots::isHardened),
         closest(shoots, n -> true),
-        closest(shoots, n -> shoots.hardness(n) >= HARDENED),
-        early,
+        closest(shoots, shoots::isHardened),
+        Stream.of(earlyRoots, earlyShoots)
+            .flatMap(Optional::stream)
+            .min(Comparator.comparingDouble(Cold::marginK)),
         frozen(),
         store(),
         growth(),
@@ -76,8 +77,19 @@ final class Exposures {
         broken());
   }
 
-  private static Optional<Cold> colder(Cold roots, Optional<Cold> shoots) {
-    return Optional.of(shoots.filter(s -> s.marginK() < roots.marginK()).orElse(roots));
+  /** What may have harmed it. */
+  private Causes weigh() {
+    Optional<LocalDate> cut = plant.plannedRootWork();
+    return Causes.of(
+        Hazards.of(
+            plant,
+            life,
+            Tissue.roots(plant, winter.season(), life, until),
+            Tissue.shoots(plant, life, until),
+            cut.map(winter::index).orElse(0),
+            cut.map(day -> winter.index(day.plusDays(FRESH_ROOT_DAYS))).orElse(0)),
+        from,
+        until);
   }
 
   private LocalDate day(int night) {
@@ -88,53 +100,6 @@ final class Exposures {
     return one.simulator().places().get(life.placeByNight()[night]);
   }
 
-  /**
-   * A part of the plant with a limit of its own.
-   *
-   * @param hoursC temperature by hour, °C
-   * @param minC lowest of each night, °C
-   * @param minHour hour at which that was
-   * @param limitC of each night, °C
-   * @param leastC limit when not hardened, °C
-   * @param hardestC limit when fully hardened, °C
-   * @param end night after the last that counts
-   */
-  private record Tissue(
-      double[] hoursC,
-      double[] minC,
-      int[] minHour,
-      double[] limitC,
-      double leastC,
-      double hardestC,
-      int end) {
-    double hardness(int night) {
-      double span = leastC - hardestC;
-      return span < 0.01 ? 1 : (leastC - limitC[night]) / span;
-    }
-  }
-
-  private Tissue roots() {
-    return new Tissue(
-        life.edgeC(),
-        life.trace().ballMinC(),
-        life.trace().ballMinHour(),
-        life.state().rootLimitC(),
-        life.state().rootLimitC()[0],
-        Hardening.midwinterRootLimitC(plant, winter.season()),
-        until);
-  }
-
-  private Tissue shoots() {
-    return new Tissue(
-        life.airC(),
-        life.trace().airMinC(),
-        life.trace().airMinHour(),
-        life.state().shootLimitC(),
-        life.state().shootLimitC()[0],
-        Hardening.shootLimitC(plant.species()),
-        Math.min(until, life.state().budBreak()));
-  }
-
   /** The night of that sort on which the tissue came closest to its limit. */
   private Optional<Cold> closest(Tissue tissue, IntPredicate which) {
     int night = -1;
@@ -143,11 +108,7 @@ final class Exposures {
       if (!which.test(n)) {
         continue;
       }
-      if (night < 0
-          || tissue.minC()[n] - tissue.limitC()[n]
-              < tissue.minC()[night] - tissue.limitC()[night]) {
-        night = n;
-      }
+      night = night < 0 || tissue.marginK(n) < tissue.marginK(night) ? n : night;
       for (int hour = 24 * n + 12; hour < 24 * n + 36; hour++) {
         hoursBelow += tissue.hoursC()[hour] < tissue.limitC()[n] ? 1 : 0;
       }
@@ -167,7 +128,7 @@ final class Exposures {
             tissue.minC()[night],
             tissue.limitC()[night],
             tissue.hardestC(),
-            Math.max(0, Math.min(1, tissue.hardness(night))),
+            tissue.hardness(night),
             hoursBelow,
             highestC - tissue.minC()[night]));
   }

@@ -7,7 +7,7 @@ import org.hipparchus.special.Erf;
 /**
  * Moves a root limit by what plants stood and did not stand, a little at a time.
  *
- * <p>The limit so far is taken as uncertain by {@value Causes#LIMIT_SD_K} K (normal); a plant that
+ * <p>The limit so far is taken as uncertain by {@value Hazard#LIMIT_SD_K} K (normal); a plant that
  * met cold {@code x} is harmed with the chance {@code e + (1 - e) N((limit - x) / s)}, where {@code
  * s} is {@value #PLANT_SD_K} K, for plants and places differ, and {@code e} = {@value #OTHER_HARM},
  * for plants die of other things. What is wanted is the mean of the limit given all plants (Bayes).
@@ -23,6 +23,7 @@ final class LimitLearning {
 
   private static final double PLANT_SD_K = 1.5;
   private static final double OTHER_HARM = 0.1;
+  private static final double LUCK = 0.05;
   private static final double STEP_K = 0.05;
   private static final double REACH_K = 8;
 
@@ -35,7 +36,7 @@ final class LimitLearning {
     int steps = (int) Math.round(REACH_K / STEP_K);
     for (int i = -steps; i <= steps; i++) {
       double limitC = oldC + i * STEP_K;
-      double offSd = (limitC - oldC) / Causes.LIMIT_SD_K;
+      double offSd = (limitC - oldC) / Hazard.LIMIT_SD_K;
       double logWeight = -offSd * offSd / 2;
       for (Point point : points) {
         double harmed = harmed(limitC, point.coldC());
@@ -60,6 +61,6 @@ final class LimitLearning {
 
   private static double harmed(double limitC, double coldC) {
     double normal = Erf.erfc((coldC - limitC) / PLANT_SD_K / Math.sqrt(2)) / 2;
-    return OTHER_HARM + (1 - OTHER_HARM) * normal;
+    return OTHER_HARM + (1 - OTHER_HARM - LUCK) * normal;
   }
 }

@@ -57,7 +57,9 @@ final class PlantReviewer {
     Optional<LocalDate> noticed = outcome.harmed() ? entry.noticed() : Optional.empty();
     Exposure lived = exposure(plant, real, noticed, atHome);
     Exposure asPlan = exposure(plant, planned, Optional.empty(), atHome);
-    List<ScoredCause> causes = outcome.harmed() ? Causes.of(lived, outcome) : List.of();
+    Causes weighed = Exposures.causes(one, plant, real, noticed);
+    List<ScoredCause> causes =
+        outcome.harmed() ? weighed.of(outcome, one.winter().first()) : List.of();
     Optional<ScoredCause> likeliest = causes.stream().findFirst();
     PlantReview review =
         new PlantReview(
@@ -73,7 +75,13 @@ final class PlantReviewer {
             asPlan,
             verdict(planned),
             causes,
-            likeliest.map(c -> prevention(c.cause(), asPlan, asPlanned)));
+            likeliest.map(
+                c ->
+                    prevention(
+                        c.cause(),
+                        weighed,
+                        Exposures.causes(one, plant, planned, Optional.empty()),
+                        asPlanned)));
     return new Reviewed(
         review, atHome.firstDanger(one.winter().first()), stays.dropped(), backKept);
   }
@@ -131,14 +139,16 @@ final class PlantReviewer {
     return planned.marginsBroken().isEmpty() ? PlanVerdict.HELD : PlanVerdict.MARGIN_USED;
   }
 
-  private static Prevention prevention(Cause likeliest, Exposure asPlan, boolean asPlanned) {
+  /** The plan would have prevented what it makes less than half as likely. */
+  private static Prevention prevention(
+      Cause likeliest, Causes real, Causes planned, boolean asPlanned) {
     if (likeliest == Cause.NOT_TEMPERATURE) {
       return Prevention.NOT_A_MATTER_OF_PLACE;
     }
     if (asPlanned) {
       return Prevention.LIVED_AS_PLANNED;
     }
-    return Causes.strength(asPlan, likeliest) < Causes.OTHER_REASONS
+    return planned.strength(likeliest) < real.strength(likeliest) / 2
         ? Prevention.WOULD_HAVE_PREVENTED
         : Prevention.WOULD_NOT_HAVE_PREVENTED;
   }

@@ -1,0 +1,166 @@
+package org.hibernacle.oracle;
+
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.hibernacle.model.DailyExtremes;
+import org.hibernacle.model.Foliage;
+import org.hibernacle.model.Inventory;
+import org.hibernacle.model.Light;
+import org.hibernacle.model.Place;
+import org.hibernacle.model.Plant;
+import org.hibernacle.model.Season;
+import org.hibernacle.model.Species;
+import org.hibernacle.model.TemperatureSeries;
+import org.hibernacle.planning.Stay;
+import org.hibernacle.review.Cause;
+
+/**
+ * What truly harms plants in a winter whose air, and whose plants' limits, are not quite those that
+ * the program believes in. The first limit crossed decides.
+ */
+public final class TrueHarm {
+  private final Season season;
+  private final Map<Double, Oracle> byShift = new HashMap<>();
+
+  /**
+   * A winter with its truths.
+   *
+   * @param shiftsK by how much the air at the plants may be warmer than the file has it, K
+   */
+  public TrueHarm(
+      Inventory inventory, TemperatureSeries file, Season season, List<Double> shiftsK) {
+    this.season = season;
+    for (double shiftK : shiftsK) {
+      TreeMap<LocalDate, DailyExtremes> days = new TreeMap<>();
+      file.days()
+          .forEach(
+              (day, d) -> days.put(day, new DailyExtremes(d.minC() + shiftK, d.maxC() + shiftK)));
+      TemperatureSeries shifted = new TemperatureSeries(file.station(), days, file.hours());
+      byShift.put(shiftK, new Oracle(inventory, shifted, season, List.of(season)));
+    }
+  }
+
+  /**
+   * How one plant differs from what the program believes.
+   *
+   * @param airShiftK one of those given
+   * @param limitShiftK of all its limits, K; above zero it is more tender
+   * @param patience what it bears of drying, warmth and darkness, 1 for what is believed
+   */
+  public record Nature(double airShiftK, double limitShiftK, double patience) {}
+
+  /**
+   * Harm.
+   *
+   * @param cause of it
+   * @param day on whose night it came
+   */
+  public record Harm(Cause cause, LocalDate day) {}
+
+  /** The first harm, if any. */
+  public Optional<Harm> of(Plant plant, List<Stay> stays, Nature nature) {
+    Oracle oracle = byShift.get(nature.airShiftK());
+    if (oracle == null) {
+      throw new IllegalArgumentException("no air shifted by " + nature.airShiftK());
+    }
+    List<Night> nights = oracle.nights(plant, stays, season);
+    Species species = plant.species();
+    Limit roots = Limit.ofRoots(plant, season);
+    Limit shoots = Limit.ofShoots(species);
+    double dryness = 0;
+    double warmKNights = 0;
+    double darkNights = 0;
+    for (int i = 0; i < nights.size(); i++) {
+      Night night = nights.get(i);
+      if (!HardRules.judges(season, night.day())) {
+        continue;
+      }
+      dryness = night.coreIceShare() < 0.99 ? 0 : dryness + dryingOf(night, species);
+      warmKNights += tooWarm(night, species) ? night.weekMeanC() - 5 : 0;
+      darkNights += night.budsOpen() && dark(night.place()) ? 1 : 0;
+      double shiftK = nature.limitShiftK();
+      Optional<Cause> cause = Optional.empty();
+      if (night.lowestEdgeC() < night.rootLimitC() + shiftK) {
+        cause = Optional.of(frost(roots.hardness(night.rootLimitC()), Cause.FROZEN_ROOTS));
+      } else if (!night.budsOpen() && night.lowestAirC() < night.shootLimitC() + shiftK) {
+        cause = Optional.of(frost(shoots.hardness(night.shootLimitC()), Cause.FROZEN_SHOOTS));
+      } else if (night.budsOpen() && night.lowestAirC() < species.newGrowthLimitC() + shiftK) {
+        cause = Optional.of(Cause.FROST_ON_WOKEN_GROWTH);
+      } else if (dryness > 1.5 * nature.patience()) {
+        cause = Optional.of(Cause.DRIED_WHILE_FROZEN);
+      } else if (warmKNights / 140 + darkNights / 21 > nature.patience()) {
+        cause = Optional.of(Cause.WOKE_IN_STORE);
+      } else if (!species.group().hardens()
+          && weekUnder(nights, i, species.minStoreC() - 2 + shiftK) > 2) {
+        cause = Optional.of(Cause.CHILLED);
+      }
+      if (cause.isPresent()) {
+        return Optional.of(new Harm(cause.get(), night.day()));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Cause frost(double hardness, Cause whenHard) {
+    return hardness >= 0.8 ? whenHard : Cause.CAUGHT_UNHARDENED;
+  }
+
+  private static boolean dark(Place place) {
+    return place.roofed() && place.light() == Light.DARK;
+  }
+
+  private static boolean tooWarm(Night night, Species species) {
+    boolean hardy =
+        switch (species.group()) {
+          case HARDY_CONIFER, HARDY_DECIDUOUS, HARDY_EVERGREEN -> true;
+          case TENDER_ROOTED_HARDY, MEDITERRANEAN, SUBTROPICAL, TROPICAL -> false;
+        };
+    return hardy
+        && night.dormant()
+        && night.atRest()
+        && night.place().roofed()
+        && night.weekMeanC() > 5;
+  }
+
+  private static double weekUnder(List<Night> nights, int last, double lowestC) {
+    double sum = 0;
+    for (Night night : nights.subList(Math.max(0, last - 6), last + 1)) {
+      sum += Math.max(0, lowestC - night.lowestAirC());
+    }
+    return sum;
+  }
+
+  /** A frozen day's part of the index of docs/models/drying.md; these winters have no snow. */
+  private static double dryingOf(Night night, Species species) {
+    double leaves =
+        species.foliage() == Foliage.EVERGREEN
+            ? 1
+            : species.foliage() == Foliage.SEMI_EVERGREEN ? 0.7 : 0.35;
+    double habit =
+        switch (species.dryingRisk()) {
+          case LOW -> 0.9;
+          case MEDIUM -> 1;
+          case HIGH -> 1.15;
+        };
+    double sun =
+        switch (night.place().sun()) {
+          case NONE -> 0.7;
+          case PART -> 0.85;
+          case FULL -> 1;
+        };
+    double wind = night.place().wind() == Place.Wind.OPEN ? 1 : 0.7;
+    if (night.place().roofed()) {
+      wind = 0.5;
+    }
+    double air = Math.min(2, vapour(night.meanAirC()) / vapour(-4));
+    return leaves * habit * sun * wind * air / 25;
+  }
+
+  private static double vapour(double airC) {
+    return Math.exp(22.46 * airC / (272.62 + airC));
+  }
+}
