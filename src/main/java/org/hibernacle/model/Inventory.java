@@ -18,6 +18,11 @@ public record Inventory(
     sheets = List.copyOf(sheets);
   }
 
+  /** The same collection in other places. */
+  public Inventory in(List<Place> otherPlaces) {
+    return new Inventory(plants, otherPlaces, settings, sheets);
+  }
+
   /** The place of that name; throws {@link IllegalArgumentException} if there is none. */
   public Place place(String name) {
     return places.stream()

@@ -1,5 +1,7 @@
 package org.hibernacle.model;
 
+import java.time.LocalDate;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -21,6 +23,9 @@ import java.util.OptionalDouble;
  * @param clearHeightCm under the roof, cm
  * @param vents whether it can be vented
  * @param notes the keeper's remark
+ * @param coverFrom day of any season on which the cover goes on; empty for the usual day
+ * @param wrapOf place in which the pots themselves are wrapped with the cover as long as they stand
+ *     in this one; empty for a place of its own
  */
 public record Place(
     String name,
@@ -38,7 +43,9 @@ public record Place(
     OptionalDouble holdsDownToC,
     OptionalDouble clearHeightCm,
     boolean vents,
-    String notes) {
+    String notes,
+    Optional<LocalDate> coverFrom,
+    Optional<String> wrapOf) {
 
   /** How much sun reaches the place. */
   public enum Sun {
@@ -72,6 +79,45 @@ public record Place(
     }
   }
 
+  /** A place as the keeper tells it. */
+  public Place(
+      String name,
+      PlaceKind kind,
+      OptionalDouble floorM2,
+      Sun sun,
+      Wind wind,
+      Cover cover,
+      double coverDepthCm,
+      Light light,
+      OptionalDouble lowestHeldC,
+      OptionalDouble highestHeldC,
+      double warmerByK,
+      double lagHours,
+      OptionalDouble holdsDownToC,
+      OptionalDouble clearHeightCm,
+      boolean vents,
+      String notes) {
+    this(
+        name,
+        kind,
+        floorM2,
+        sun,
+        wind,
+        cover,
+        coverDepthCm,
+        light,
+        lowestHeldC,
+        highestHeldC,
+        warmerByK,
+        lagHours,
+        holdsDownToC,
+        clearHeightCm,
+        vents,
+        notes,
+        Optional.empty(),
+        Optional.empty());
+  }
+
   /** Whether it has a roof, so that going there is a move-in. */
   public boolean roofed() {
     return kind.roofed();
@@ -79,6 +125,7 @@ public record Place(
 
   /** The same place with its heater out of order. */
   public Place withoutHeat() {
+    OptionalDouble none = OptionalDouble.empty();
     return new Place(
         name,
         kind,
@@ -88,13 +135,63 @@ public record Place(
         cover,
         coverDepthCm,
         light,
-        OptionalDouble.empty(),
+        none,
         highestHeldC,
         warmerByK,
         lagHours,
-        OptionalDouble.empty(),
+        none,
         clearHeightCm,
         vents,
-        notes);
+        notes,
+        coverFrom,
+        wrapOf);
+  }
+
+  /** The same place without its cover. */
+  public Place uncovered() {
+    return covered(name, Cover.NONE, 0, Optional.empty(), wrapOf);
+  }
+
+  /** The same place with its cover put on that day. */
+  public Place coveredFrom(LocalDate day) {
+    return covered(name, cover, coverDepthCm, Optional.of(day), wrapOf);
+  }
+
+  /**
+   * The same place with the pots in it wrapped, as a place of its own.
+   *
+   * @param newName of the new place
+   * @param wrap what they are wrapped in
+   * @param depthCm how thick, cm; 0 for fleece
+   */
+  public Place wrapped(String newName, Cover wrap, double depthCm) {
+    return covered(newName, wrap, depthCm, Optional.empty(), Optional.of(name));
+  }
+
+  private Place covered(
+      String newName,
+      Cover newCover,
+      double depthCm,
+      Optional<LocalDate> from,
+      Optional<String> wrappedPlace) {
+    return new Place(
+        newName,
+        kind,
+        floorM2,
+        sun,
+        wind,
+        newCover,
+        depthCm,
+        light,
+        lowestHeldC,
+        highestHeldC,
+        warmerByK,
+        lagHours,
+        holdsDownToC,
+        clearHeightCm,
+        vents,
+        notes,
+        from,
+        wrappedPlace);
   }
 }

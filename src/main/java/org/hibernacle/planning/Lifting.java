@@ -1,6 +1,7 @@
 package org.hibernacle.planning;
 
 import org.hibernacle.model.Container;
+import org.hibernacle.model.Plant;
 
 /**
  * What one person lifts: at most {@value #MOST_KG} kg, less for a wide pot.
@@ -20,12 +21,20 @@ public final class Lifting {
   /** From here on take care, kg; own choice, from the HSE's filter figures. */
   public static final double CAUTION_KG = 16;
 
+  /** What two people carry at most, kg; above it pots stay where they are. Own round figure. */
+  static final double TWO_PEOPLE_KG = 60;
+
   private static final double BENCH_CM = 75;
   private static final double BODY_CM = 20;
   private static final double POOR_GRIP_SHARE = 0.90;
   private static final double TIMES_THE_LIMIT = 2;
 
   private Lifting() {}
+
+  /** Whether one pot of the row is more than two people should carry. */
+  static boolean tooHeavyToCarry(Plant plant) {
+    return Mass.wetKg(plant.container()) > TWO_PEOPLE_KG;
+  }
 
   /** The lift that is judged; a long pot is held at its ends, its shorter side to the body. */
   static Lift plain(Container pot) {

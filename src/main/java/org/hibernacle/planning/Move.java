@@ -1,6 +1,7 @@
 package org.hibernacle.planning;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import org.hibernacle.model.Place;
 import org.hibernacle.model.Season;
@@ -14,8 +15,36 @@ import org.hibernacle.model.Season;
  * @param to where it goes
  * @param because going away, the first rule broken if the plant stayed until its next move; coming
  *     back, the rule broken had it come some moving days earlier; empty where none is
+ * @param ownDays each winter's own date, earliest first, as days of the planned season: going away
+ *     the last safe day to leave, coming back the first safe day to come; winters in which nothing
+ *     would ever have threatened are not among them. For information: the date is one for all
  */
-public record Move(Kind kind, LocalDate date, Place from, Place to, Optional<Violation> because) {
+public record Move(
+    Kind kind,
+    LocalDate date,
+    Place from,
+    Place to,
+    Optional<Violation> because,
+    List<LocalDate> ownDays) {
+  public Move {
+    ownDays = ownDays.stream().sorted().toList();
+  }
+
+  /** The earliest of the winters' own dates. */
+  public Optional<LocalDate> earliest() {
+    return ownDays.stream().findFirst();
+  }
+
+  /** The middle one of the winters' own dates, the earlier of two. */
+  public Optional<LocalDate> typical() {
+    return ownDays.stream().skip(Math.max(0, ownDays.size() - 1) / 2).findFirst();
+  }
+
+  /** The latest of the winters' own dates. */
+  public Optional<LocalDate> latest() {
+    return ownDays.stream().skip(Math.max(0, ownDays.size() - 1)).findFirst();
+  }
+
   /** In the keeper's words. */
   public enum Kind {
     /** Home to the ground. */
@@ -25,17 +54,34 @@ public record Move(Kind kind, LocalDate date, Place from, Place to, Optional<Vio
     /** From a roofed place to the ground in spring. */
     STEP_OUT,
     /** Back home. */
-    RETURN;
+    RETURN,
+    /** The pot is wrapped where it stands. */
+    WRAP,
+    /** The wrap comes off again. */
+    UNWRAP;
 
     /** What a move between two places is called for a plant of that home. */
     public static Kind of(Place from, Place to, String home) {
+      if (to.wrapOf().isPresent()) {
+        return WRAP;
+      }
       if (to.name().equals(home)) {
-        return RETURN;
+        return from.wrapOf().isPresent() ? UNWRAP : RETURN;
       }
       if (to.roofed()) {
         return MOVE_IN;
       }
       return from.roofed() ? STEP_OUT : MOVE_DOWN;
+    }
+
+    /** Whether the pot is carried at all. */
+    public boolean carries() {
+      return this != WRAP && this != UNWRAP;
+    }
+
+    /** Whether it brings the plant towards home. */
+    public boolean homeward() {
+      return this == STEP_OUT || this == RETURN || this == UNWRAP;
     }
   }
 

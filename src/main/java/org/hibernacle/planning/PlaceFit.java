@@ -13,6 +13,8 @@ public enum PlaceFit {
   SUITS,
   /** The keeper wants the plant elsewhere. */
   NOT_WISHED,
+  /** Wrapping is for pots that are not carried, in their own place. */
+  CARRIED,
   /** A bench that is not its own. */
   ANOTHER_BENCH,
   /** The plant is higher than the place. */
@@ -26,6 +28,10 @@ public enum PlaceFit {
   static PlaceFit of(Plant plant, Place place) {
     if (place.name().equals(plant.home())) {
       return SUITS;
+    }
+    if (place.wrapOf().isPresent()) {
+      boolean own = place.wrapOf().get().equals(plant.home());
+      return own && Covers.isWrapped(plant) ? SUITS : CARRIED;
     }
     if (plant.stayIn().isPresent()) {
       return place.name().equals(plant.stayIn().get()) ? SUITS : NOT_WISHED;

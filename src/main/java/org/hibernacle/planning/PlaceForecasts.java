@@ -24,7 +24,9 @@ final class PlaceForecasts {
   List<PlaceForecast> forecasts() {
     List<PlaceForecast> forecasts = new ArrayList<>();
     for (int p = 0; p < winters.places().size(); p++) {
-      forecasts.add(forecast(p));
+      if (winters.places().get(p).wrapOf().isEmpty()) {
+        forecasts.add(forecast(p));
+      }
     }
     return forecasts;
   }
@@ -128,7 +130,9 @@ final class PlaceForecasts {
     }
     Winter winter = winters.winter(coldest);
     List<BallTrace> traces = new ArrayList<>();
-    for (int p = 0; p < winters.places().size(); p++) {
+    List<String> names =
+        winters.places().stream().filter(p -> p.wrapOf().isEmpty()).map(Place::name).toList();
+    for (int p = 0; p < names.size(); p++) {
       traces.add(winters.standing(pot, coldest, p));
     }
     List<TraceTable.Day> days = new ArrayList<>();
@@ -145,7 +149,6 @@ final class PlaceForecasts {
       }
       days.add(new TraceTable.Day(winter.first().plusDays(n), low, high, balls));
     }
-    List<String> names = winters.places().stream().map(Place::name).toList();
     return new TraceTable(winter.season(), potL, names, days);
   }
 }

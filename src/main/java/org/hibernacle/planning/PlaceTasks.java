@@ -19,6 +19,9 @@ final class PlaceTasks {
   private static final int CLEAN_UP_DAYS_BEFORE = 14;
   private static final double VENT_ABOVE_C = 5;
 
+  /** So many pots shelter each other. */
+  private static final int HUDDLE_POTS = 3;
+
   private final Inventory inventory;
   private final WintersOnFile winters;
   private final List<PlantPlan> plans;
@@ -46,7 +49,7 @@ final class PlaceTasks {
             });
     for (Place place : inventory.places()) {
       List<Visit> visits = visits(place);
-      if (!visits.isEmpty()) {
+      if (!visits.isEmpty() && place.wrapOf().isEmpty()) {
         tasks(place, visits, tasks);
       }
     }
@@ -60,12 +63,22 @@ final class PlaceTasks {
         visits.stream().map(v -> v.stay().toExclusive()).max(Comparator.naturalOrder()).get();
     OptionalDouble none = OptionalDouble.empty();
     if (place.cover() == Cover.MULCH) {
-      LocalDate on = later(first, PlaceBase.coverOn(season()));
+      LocalDate on = later(first, PlaceBase.coverOn(place, season()));
       LocalDate off = earlier(last, PlaceBase.coverOff(season()));
       OptionalDouble litres = OptionalDouble.of(mulchL(place, visits));
       tasks.add(task(Task.Kind.MULCH_ON, on, on, place.name(), litres));
       tasks.add(task(Task.Kind.MULCH_OFF, off, off, place.name(), none));
       tasks.add(task(Task.Kind.RODENT_GUARD, on, on, place.name(), none));
+    }
+    if (place.cover() == Cover.FLEECE) {
+      LocalDate on = later(first, PlaceBase.coverOn(place, season()));
+      LocalDate off = earlier(last, PlaceBase.coverOff(season()));
+      tasks.add(task(Task.Kind.FLEECE_ON, on, on, place.name(), none));
+      tasks.add(task(Task.Kind.FLEECE_OFF, off, off, place.name(), none));
+    }
+    int pots = visits.stream().mapToInt(v -> v.plan().plant().count()).sum();
+    if (place.kind() == PlaceKind.GROUND && place.cover() != Cover.MULCH && pots >= HUDDLE_POTS) {
+      tasks.add(task(Task.Kind.HUDDLE, first, last.minusDays(1), place.name(), none));
     }
     if (place.kind() == PlaceKind.COLD_STORE) {
       tasks.add(task(Task.Kind.RODENT_GUARD, first, first, place.name(), none));

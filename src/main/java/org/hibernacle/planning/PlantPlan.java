@@ -17,8 +17,6 @@ import org.hibernacle.model.Season;
  * @param broken what the plan can not keep, the first one a winter at least; where the verdict is
  *     not {@link Verdict#UNPROTECTED} these are the winters that the accepted risk allows to fail
  * @param withoutMoves the worst that would happen if the plant stayed at home
- * @param ownLastSafeDays each winter's own last safe day at home in autumn, earliest first (as
- *     dates of the planned season); empty where home is safe in every winter
  * @param displaced why it does not get the places and dates that would suit it best; empty if it
  *     does
  * @param shuttle nights on which it is carried back in spring
@@ -34,7 +32,6 @@ public record PlantPlan(
     Tightest tightest,
     List<Violation> broken,
     Optional<Violation> withoutMoves,
-    List<LocalDate> ownLastSafeDays,
     Optional<Displaced> displaced,
     Optional<Shuttle> shuttle,
     List<Double> nightTriggersC,
@@ -70,7 +67,6 @@ public record PlantPlan(
     stays = List.copyOf(stays);
     moves = List.copyOf(moves);
     broken = List.copyOf(broken);
-    ownLastSafeDays = List.copyOf(ownLastSafeDays);
     nightTriggersC = List.copyOf(nightTriggersC);
     if (nightTriggersC.size() != stays.size()) {
       throw new IllegalArgumentException("one trigger a stay");

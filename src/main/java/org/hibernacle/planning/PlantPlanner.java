@@ -11,7 +11,9 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BiFunction;
+import java.util.function.BiPredicate;
 import java.util.stream.IntStream;
+import org.hibernacle.model.Place;
 import org.hibernacle.model.Plant;
 import org.hibernacle.model.Season;
 import org.hibernacle.model.Settings;
@@ -38,7 +40,26 @@ final class PlantPlanner {
   private final KnownBreaks known;
   private final List<Lived> atHome;
 
-  PlantPlanner(Plant plant, Settings settings, Caution caution, WintersOnFile winters) {
+  /**
+   * Gets ready to plan a plant. A pot that is too heavy to carry is wrapped where it stands, if
+   * that is enough; else all places are thought of, and the pot wants a trolley.
+   */
+  static PlantPlanner of(Plant plant, Settings settings, Caution caution, WintersOnFile winters) {
+    if (Lifting.tooHeavyToCarry(plant)) {
+      PlantPlanner inPlace = new PlantPlanner(plant, settings, caution, winters, Covers::isOwn);
+      if (inPlace.find().cost().brokenTicks() == 0) {
+        return inPlace;
+      }
+    }
+    return new PlantPlanner(plant, settings, caution, winters, (p, place) -> true);
+  }
+
+  private PlantPlanner(
+      Plant plant,
+      Settings settings,
+      Caution caution,
+      WintersOnFile winters,
+      BiPredicate<Plant, Place> thoughtOf) {
     this.plant = plant;
     this.settings = settings;
     this.winters = winters;
@@ -46,7 +67,12 @@ final class PlantPlanner {
     home = index(plant.home());
     failuresAllowed = caution.failuresAllowed(plant);
     trial = new Trial(plant, winters, caution.marginK());
-    fits = winters.places().stream().map(place -> PlaceFit.of(plant, place)).toList();
+    fits =
+        winters.places().stream()
+            .map(
+                place ->
+                    thoughtOf.test(plant, place) ? PlaceFit.of(plant, place) : PlaceFit.NOT_WISHED)
+            .toList();
     comfort = Comfort.costs(plant.species(), home, winters);
     known = new KnownBreaks(winters);
     atHome = IntStream.range(0, winters.count()).mapToObj(w -> trial.atHome(w, home)).toList();

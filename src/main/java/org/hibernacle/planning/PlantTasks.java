@@ -28,6 +28,7 @@ final class PlantTasks {
     fleece(tasks);
     keepDry(tasks);
     inAndOut(tasks);
+    wraps(tasks);
     twoPeople(tasks);
     return tasks;
   }
@@ -116,12 +117,30 @@ final class PlantTasks {
     }
   }
 
+  private void wraps(List<Task> tasks) {
+    for (Move move : moves) {
+      if (move.kind() == Move.Kind.WRAP) {
+        tasks.add(wrap(Task.Kind.WRAP, move, Covers.wrapL(plant, move.to())));
+      } else if (move.kind() == Move.Kind.UNWRAP) {
+        tasks.add(wrap(Task.Kind.UNWRAP, move, OptionalDouble.empty()));
+      }
+    }
+  }
+
+  private Task wrap(Task.Kind kind, Move move, OptionalDouble litres) {
+    String home = plant.home();
+    return new Task(kind, move.date(), move.date(), home, List.of(plant.id()), litres);
+  }
+
   private void twoPeople(List<Task> tasks) {
     double massKg = Mass.wetKg(plant.container());
     if (massKg <= Lifting.aloneKg(plant.container())) {
       return;
     }
     for (Move move : moves) {
+      if (!move.kind().carries()) {
+        continue;
+      }
       LocalDate day = move.date();
       tasks.add(
           new Task(

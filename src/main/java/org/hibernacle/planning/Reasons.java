@@ -1,10 +1,14 @@
 package org.hibernacle.planning;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.IntStream;
 import org.hibernacle.model.Place;
 import org.hibernacle.model.Settings;
 
@@ -48,20 +52,63 @@ final class Reasons {
       Place toPlace = winters.places().get(to);
       Move.Kind kind = Move.Kind.of(fromPlace, toPlace, winters.places().get(home).name());
       boolean last = i + 1 == nights.size();
-      Optional<Violation> because =
-          last && shuttled
-              ? Optional.empty()
-              : kind == Move.Kind.RETURN || kind == Move.Kind.STEP_OUT
-                  ? whyNotEarlier(night, previous, to)
-                  : whyNotStay(night, next, from);
-      moves.add(new Move(kind, winters.season().day(night), fromPlace, toPlace, because));
+      boolean nightsBack = last && shuttled;
+      Optional<Violation> because;
+      List<LocalDate> ownDays;
+      if (kind.homeward()) {
+        because = nightsBack ? Optional.empty() : whyNotEarlier(night, previous, to);
+        ownDays = firstSafeDays(night, previous, next, to, nightsBack);
+      } else {
+        List<Lived> staying = planner.live(path.with(night, next, from));
+        because = first(staying, night, next, from);
+        ownDays = lastSafeDays(staying, previous, next, from);
+      }
+      LocalDate day = winters.season().day(night);
+      moves.add(new Move(kind, day, fromPlace, toPlace, because, ownDays));
     }
     return moves;
   }
 
-  /** The first rule broken if the plant stayed where it was until its next move. */
-  private Optional<Violation> whyNotStay(int night, int next, int from) {
-    return first(planner.live(path.with(night, next, from)), night, next, from);
+  /** Each winter's last day on which leaving was early enough, had the plant stayed. */
+  private List<LocalDate> lastSafeDays(List<Lived> staying, int previous, int next, int from) {
+    return ownDays(staying, lived -> nights(lived, previous, next, from).min());
+  }
+
+  /**
+   * Each winter's first day on which coming would have been late enough, had the plant come as soon
+   * as it might. Hardiness that coming early costs tells later; that can not be put down to a day,
+   * so it counts for the day of the plan.
+   */
+  private List<LocalDate> firstSafeDays(
+      int night, int previous, int next, int to, boolean nightsBack) {
+    int soonest = previous + 1;
+    if (to == home) {
+      soonest = Math.max(soonest, winters.season().index(Move.earliestReturn(winters.season())));
+    }
+    int from = Math.min(soonest, night);
+    int latest = nightsBack ? next : night;
+    return ownDays(
+        planner.live(path.with(from, night, to)),
+        lived -> {
+          OptionalInt last = nights(lived, from, next, to).max();
+          return last.isEmpty() ? last : OptionalInt.of(Math.min(latest, last.getAsInt() + 1));
+        });
+  }
+
+  private List<LocalDate> ownDays(List<Lived> lives, Function<Lived, OptionalInt> own) {
+    return lives.stream()
+        .map(own)
+        .flatMapToInt(OptionalInt::stream)
+        .mapToObj(winters.season()::day)
+        .toList();
+  }
+
+  /** Nights of the season from one to another on which a rule is broken in that place. */
+  private IntStream nights(Lived lived, int from, int to, int place) {
+    return lived.violations().stream()
+        .filter(b -> b.place() == place)
+        .mapToInt(b -> winters.planNight(lived.winter(), b.night()))
+        .filter(night -> night >= from && night < to);
   }
 
   /**

@@ -1,7 +1,5 @@
 package org.hibernacle.planning;
 
-import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +15,7 @@ import org.hibernacle.climate.WinterSummaries;
 import org.hibernacle.climate.WinterSummary;
 import org.hibernacle.model.Container;
 import org.hibernacle.model.Inventory;
+import org.hibernacle.model.Place;
 import org.hibernacle.model.Plant;
 import org.hibernacle.model.Season;
 import org.hibernacle.model.Settings;
@@ -28,7 +27,7 @@ import org.hibernacle.thermal.ThermalClass;
  */
 public final class SeasonPlanner {
   /** The pot whose temperatures are charted: 5 L, round, ceramic. */
-  private static final Container REFERENCE_POT =
+  static final Container REFERENCE_POT =
       new Container(Container.Shape.ROUND, 22, 22, 13, 5, Container.Material.CERAMIC);
 
   private final Question question;
@@ -40,7 +39,7 @@ public final class SeasonPlanner {
 
   private SeasonPlanner(Question question, WinterSelection selection, WintersOnFile winters) {
     this.question = question;
-    this.inventory = question.inventory();
+    this.inventory = question.inventory().in(winters.places());
     this.selection = selection;
     this.winters = winters;
     caution = Caution.of(inventory.settings(), winters.count());
@@ -90,7 +89,11 @@ public final class SeasonPlanner {
     WinterSelection selection = selection(question);
     return selection.winters().isEmpty()
         ? List.of()
-        : new LeaveOneOut(question.inventory(), winters(question, selection)).judge();
+        : leaveOneOut(question.inventory(), winters(question, selection));
+  }
+
+  private static List<WinterJudged> leaveOneOut(Inventory inventory, WintersOnFile winters) {
+    return new LeaveOneOut(inventory.in(winters.places()), winters).judge();
   }
 
   private static Optional<SeasonPlanner> of(Question question) {
@@ -119,7 +122,8 @@ public final class SeasonPlanner {
     question
         .loggers()
         .forEach((place, s) -> logged.put(place, new HourlyAir(s, settings.latitudeDeg())));
-    return new WintersOnFile(planned, winters, inventory.places(), settings.latitudeDeg(), logged);
+    List<Place> places = Covers.laid(inventory, winters, planned).places();
+    return new WintersOnFile(planned, winters, places, settings.latitudeDeg(), logged);
   }
 
   private Explanation explain(String id) {
@@ -190,25 +194,10 @@ public final class SeasonPlanner {
             Margins.tightest(winters, found.lived()),
             broken,
             PlantPlanner.worst(found.atHome()),
-            lastSafeDays(found.atHome()),
             one.displaced(),
             found.shuttle(),
             new NightTriggers(winters).of(found),
             Mass.wetKg(plant.container()));
     return new Planned(plan, new PlantTasks(plant, winters, found, moves).tasks());
-  }
-
-  /** Each winter's last day on which leaving home was early enough, as days of the season. */
-  private List<LocalDate> lastSafeDays(List<Lived> atHome) {
-    Season season = winters.season();
-    List<LocalDate> days = new ArrayList<>();
-    for (Lived lived : atHome) {
-      lived.violations().stream()
-          .mapToInt(b -> winters.planNight(lived.winter(), b.night()))
-          .min()
-          .ifPresent(night -> days.add(season.day(night)));
-    }
-    days.sort(null);
-    return days;
   }
 }

@@ -29,6 +29,14 @@ public record Task(
     /** Put mulch on; amount in litres. */
     MULCH_ON,
     MULCH_OFF,
+    FLEECE_ON,
+    FLEECE_OFF,
+    /** Pots on open ground are set close together; not counted on in the computation. */
+    HUDDLE,
+    /** Pots are wrapped where they stand; amount in litres of mulch, if it is mulch. */
+    WRAP,
+    /** The wraps come off. */
+    UNWRAP,
     RODENT_GUARD,
     /** Look every week whether stored balls are barely moist. */
     WATER_STORE,

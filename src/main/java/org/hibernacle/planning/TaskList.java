@@ -39,13 +39,16 @@ final class TaskList {
     Task any = tasks.get(0);
     TreeSet<String> ids = new TreeSet<>();
     tasks.forEach(t -> ids.addAll(t.plantIds()));
-    OptionalDouble most = tasks.stream().flatMapToDouble(t -> t.amount().stream()).max();
+    OptionalDouble amount = tasks.stream().flatMapToDouble(t -> t.amount().stream()).max();
+    if (any.kind() == Task.Kind.WRAP && amount.isPresent()) {
+      amount = OptionalDouble.of(tasks.stream().mapToDouble(t -> t.amount().orElse(0)).sum());
+    }
     return new Task(
         any.kind(),
         tasks.stream().map(Task::from).min(Comparator.naturalOrder()).orElseThrow(),
         tasks.stream().map(Task::to).max(Comparator.naturalOrder()).orElseThrow(),
         any.place(),
         List.copyOf(ids),
-        most);
+        amount);
   }
 }

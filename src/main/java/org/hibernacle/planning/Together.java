@@ -28,7 +28,7 @@ final class Together {
     this.winters = winters;
     planners =
         inventory.plants().parallelStream()
-            .map(plant -> new PlantPlanner(plant, inventory.settings(), caution, winters))
+            .map(plant -> PlantPlanner.of(plant, inventory.settings(), caution, winters))
             .toList();
     wishes = planners.parallelStream().map(PlantPlanner::find).toList();
     order =

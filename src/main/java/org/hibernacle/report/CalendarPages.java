@@ -36,7 +36,7 @@ final class CalendarPages {
   /** Each mark with its meaning. */
   static List<MonthPage.Line> legend(Material m) {
     List<MonthPage.Line> legend = new ArrayList<>();
-    for (Move.Kind kind : Move.Kind.values()) {
+    for (Move.Kind kind : m.kinds()) {
       String mark = m.words().of("mark", kind);
       legend.add(new MonthPage.Line(MoveTable.role(kind), mark, m.words().of("legend", kind)));
     }

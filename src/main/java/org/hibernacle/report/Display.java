@@ -45,6 +45,11 @@ public final class Display {
     return format(dayPattern(true), day);
   }
 
+  /** The same in short: {@code 14 Nov}. */
+  public String dayAndMonth(LocalDate day) {
+    return format(axisPattern(), day);
+  }
+
   /** {@code Saturday 14 November 2026}. */
   public String longDay(LocalDate day) {
     return format(words.text("date.long"), day);

@@ -125,9 +125,10 @@ final class LogTable {
     List<Cell> cells = new ArrayList<>();
     cells.add(new Cell.Text(p.plant().id()));
     cells.add(new Cell.Text(p.plant().name()));
-    for (Move.Kind kind : Move.Kind.values()) {
-      cells.add(p.move(kind).<Cell>map(mv -> new Cell.Day(mv.date())).orElse(new Cell.Gap()));
-    }
+    Arrays.stream(Move.Kind.values())
+        .filter(Move.Kind::carries)
+        .map(kind -> p.move(kind).<Cell>map(mv -> new Cell.Day(mv.date())).orElse(new Cell.Gap()))
+        .forEach(cells::add);
     return cells;
   }
 

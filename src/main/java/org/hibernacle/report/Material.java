@@ -2,10 +2,12 @@ package org.hibernacle.report;
 
 import java.text.Collator;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import org.hibernacle.model.Plant;
 import org.hibernacle.model.Species;
+import org.hibernacle.planning.Move;
 import org.hibernacle.planning.PlantPlan;
 import org.hibernacle.planning.SeasonPlan;
 import org.hibernacle.planning.Stay;
@@ -43,6 +45,12 @@ record Material(SeasonPlan plan, RunFacts facts, Words words, Display display, M
         .filter(p -> p.plant().id().equals(id))
         .findFirst()
         .orElseThrow(() -> new IllegalArgumentException("no plant " + id));
+  }
+
+  /** The kinds of moves to tell of: wrapping only where something is wrapped. */
+  List<Move.Kind> kinds() {
+    boolean wrapped = plan.plants().stream().anyMatch(p -> p.move(Move.Kind.WRAP).isPresent());
+    return Arrays.stream(Move.Kind.values()).filter(kind -> wrapped || kind.carries()).toList();
   }
 
   /** Where the plant stands in the middle of the winter. */

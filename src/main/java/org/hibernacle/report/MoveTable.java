@@ -1,6 +1,9 @@
 package org.hibernacle.report;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.hibernacle.model.Plant;
 import org.hibernacle.planning.Lifting;
 import org.hibernacle.planning.Move;
@@ -32,13 +35,16 @@ final class MoveTable {
             .column("kg-each", 9, m.measures().kilograms())
             .column("people", 10)
             .entry("done", 8, Section.Entry.TICK)
-            .workbookColumn("count", 8);
+            .workbookColumn("count", 8)
+            .workbookColumn("early", 13)
+            .workbookColumn("typical", 13)
+            .workbookColumn("late", 13);
     for (PlantMove pm : m.plan().movesByDate()) {
       Plant plant = pm.plan().plant();
       Move move = pm.move();
       StyleRole role = role(move.kind());
-      table.row(
-          role,
+      List<Cell> cells = new ArrayList<>();
+      cells.addAll(
           List.of(
               new Cell.Day(move.date()),
               new Cell.Level(role, m.words().of("move", move.kind())),
@@ -47,11 +53,21 @@ final class MoveTable {
               new Cell.Text(move.from().name()),
               new Cell.Text(move.to().name()),
               m.measures().massCell(pm.plan().estimatedMassKg()),
-              people(m, pm.plan()),
+              people(m, pm),
               new Cell.Gap(),
               Measures.count(plant.count())));
+      cells.addAll(ownDays(Optional.of(move)));
+      table.row(role, cells);
     }
     return table.build();
+  }
+
+  /** Early, typical and late of the winters' own dates of a move; gaps where there are none. */
+  static List<Cell> ownDays(Optional<Move> move) {
+    return Stream.of(
+            move.flatMap(Move::earliest), move.flatMap(Move::typical), move.flatMap(Move::latest))
+        .map(day -> day.<Cell>map(Cell.Day::new).orElse(new Cell.Gap()))
+        .toList();
   }
 
   private static String name(Material m, Plant plant) {
@@ -60,26 +76,29 @@ final class MoveTable {
         : m.words().text("move.pots", plant.name(), plant.count());
   }
 
-  /** Whether one pot of the row wants two people. */
-  static boolean heavy(PlantPlan p) {
-    return p.estimatedMassKg() > Lifting.aloneKg(p.plant().container());
+  /** Whether one pot of the row is carried and wants two people. */
+  static boolean heavy(PlantMove pm) {
+    PlantPlan p = pm.plan();
+    return pm.move().kind().carries()
+        && p.estimatedMassKg() > Lifting.aloneKg(p.plant().container());
   }
 
-  private static Cell people(Material m, PlantPlan p) {
-    if (heavy(p)) {
+  private static Cell people(Material m, PlantMove pm) {
+    PlantPlan p = pm.plan();
+    if (heavy(pm)) {
       return new Cell.Level(StyleRole.CAUTION, m.words().text("people.two"));
     }
-    return p.estimatedMassKg() > Lifting.CAUTION_KG
+    return pm.move().kind().carries() && p.estimatedMassKg() > Lifting.CAUTION_KG
         ? new Cell.Text(m.words().text("people.care"))
         : new Cell.Text(m.words().text("people.one"));
   }
 
   static StyleRole role(Move.Kind kind) {
     return switch (kind) {
-      case MOVE_DOWN -> StyleRole.MOVE_DOWN;
+      case MOVE_DOWN, WRAP -> StyleRole.MOVE_DOWN;
       case MOVE_IN -> StyleRole.MOVE_IN;
       case STEP_OUT -> StyleRole.STEP_OUT;
-      case RETURN -> StyleRole.RETURN;
+      case RETURN, UNWRAP -> StyleRole.RETURN;
     };
   }
 }

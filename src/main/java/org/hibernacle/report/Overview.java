@@ -100,7 +100,7 @@ final class Overview {
         m.display().longDay(fullest.getKey()),
         pots(fullest.getValue()));
     long heavyDays =
-        days.values().stream().filter(day -> day.stream().anyMatch(MoveTable::heavy)).count();
+        moves.stream().filter(MoveTable::heavy).map(pm -> pm.move().date()).distinct().count();
     String onePerson = m.measures().mass(MoveTable.ONE_PERSON_KG);
     fact("heavy-days", StyleRole.PLAIN, "heavy-days", heavyDays, onePerson);
   }

@@ -1,8 +1,8 @@
 package org.hibernacle.report;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.hibernacle.model.Plant;
 import org.hibernacle.planning.Move;
 import org.hibernacle.planning.PlantPlan;
@@ -38,21 +38,28 @@ final class PlantTable {
             .column("move-down", 13, StyleRole.MOVE_DOWN)
             .column("move-in", 13, StyleRole.MOVE_IN)
             .column("step-out", 13, StyleRole.STEP_OUT)
-            .column("return", 13, StyleRole.RETURN)
-            .column("status", 13)
-            .paperLine("summary")
-            .wordsColumn("why", 76)
-            .workbookColumn("home", 13)
-            .workbookColumn("pot", 8, m.measures().litres())
-            .workbookColumn("margin", 10, m.measures().degreesApart())
-            .workbookColumn("margin-day", 14)
-            .workbookColumn("trigger-home", 12, m.measures().degrees())
-            .workbookColumn("trigger-winter", 12, m.measures().degrees())
-            .workbookColumn("held", 17)
-            .workbookColumn("poison", 20)
-            .workbookColumn("earliest", 13)
-            .workbookColumn("typical", 13)
-            .workbookColumn("latest", 13);
+            .column("return", 13, StyleRole.RETURN);
+    if (m.kinds().contains(Move.Kind.WRAP)) {
+      table.workbookColumn("wrap", 13).workbookColumn("unwrap", 13);
+    }
+    table
+        .column("status", 13)
+        .paperLine("summary")
+        .wordsColumn("why", 76)
+        .workbookColumn("home", 13)
+        .workbookColumn("pot", 8, m.measures().litres())
+        .workbookColumn("margin", 10, m.measures().degreesApart())
+        .workbookColumn("margin-day", 14)
+        .workbookColumn("trigger-home", 12, m.measures().degrees())
+        .workbookColumn("trigger-winter", 12, m.measures().degrees())
+        .workbookColumn("held", 17)
+        .workbookColumn("poison", 20)
+        .workbookColumn("leave-early", 13)
+        .workbookColumn("leave-typical", 13)
+        .workbookColumn("leave-late", 13)
+        .workbookColumn("back-early", 13)
+        .workbookColumn("back-typical", 13)
+        .workbookColumn("back-late", 13);
     for (PlantPlan p : m.byName()) {
       table.row(role(p), cells(p));
     }
@@ -66,7 +73,7 @@ final class PlantTable {
     cells.add(new Cell.Text(plant.name()));
     cells.add(new Cell.Text(plant.species().taxon()));
     cells.add(new Cell.Text(m.winterStay(p).place().name()));
-    for (Move.Kind kind : Move.Kind.values()) {
+    for (Move.Kind kind : m.kinds()) {
       cells.add(p.move(kind).<Cell>map(mv -> new Cell.Day(mv.date())).orElse(new Cell.Gap()));
     }
     cells.add(new Cell.Level(role(p), status(p)));
@@ -80,10 +87,8 @@ final class PlantTable {
     cells.add(winterTrigger(p));
     cells.add(new Cell.Text(m.held(p)));
     cells.add(m.poison(plant.species()));
-    List<LocalDate> own = p.ownLastSafeDays();
-    cells.add(ownDay(own, 0));
-    cells.add(ownDay(own, (own.size() - 1) / 2));
-    cells.add(ownDay(own, own.size() - 1));
+    cells.addAll(MoveTable.ownDays(p.moves().stream().findFirst()));
+    cells.addAll(MoveTable.ownDays(comingHome(p)));
     return cells;
   }
 
@@ -96,16 +101,17 @@ final class PlantTable {
   /** For paper, what the workbook has columns for. */
   private String summary(PlantPlan p) {
     return m.words()
-        .text(
-            "plant.summary",
-            p.plant().species().taxon(),
-            m.measures().volume(p.plant().container().volumeL()),
-            p.plant().home(),
-            m.measures().difference(p.tightest().marginK()),
-            m.display().pastDay(p.tightest().day()),
-            triggers(p),
-            m.held(p),
-            m.display().text(m.poison(p.plant().species())));
+            .text(
+                "plant.summary",
+                p.plant().species().taxon(),
+                m.measures().volume(p.plant().container().volumeL()),
+                p.plant().home(),
+                m.measures().difference(p.tightest().marginK()),
+                m.display().pastDay(p.tightest().day()),
+                triggers(p),
+                m.held(p),
+                m.display().text(m.poison(p.plant().species())))
+        + ownDays(p);
   }
 
   /** Below which forecast to act, as a phrase. */
@@ -118,8 +124,27 @@ final class PlantTable {
             .text("plant.triggers", home, m.measures().temperature(p.nightTriggersC().get(stay)));
   }
 
-  private static Cell ownDay(List<LocalDate> days, int index) {
-    return days.isEmpty() ? new Cell.Gap() : new Cell.Day(days.get(index));
+  /** The winters' own dates of leaving and coming back, as phrases; blank where there are none. */
+  private String ownDays(PlantPlan p) {
+    String leaving = ownDays("plant.leaving", p.moves().stream().findFirst());
+    return leaving + ownDays("plant.back", comingHome(p));
+  }
+
+  private static Optional<Move> comingHome(PlantPlan p) {
+    return p.move(Move.Kind.RETURN).or(() -> p.move(Move.Kind.UNWRAP));
+  }
+
+  private String ownDays(String phrase, Optional<Move> move) {
+    return move.filter(mv -> !mv.ownDays().isEmpty())
+        .map(
+            mv ->
+                m.words()
+                    .text(
+                        phrase,
+                        m.display().dayAndMonth(mv.earliest().orElseThrow()),
+                        m.display().dayAndMonth(mv.typical().orElseThrow()),
+                        m.display().dayAndMonth(mv.latest().orElseThrow())))
+        .orElse("");
   }
 
   private String status(PlantPlan p) {

@@ -34,7 +34,11 @@ final class TaskTable {
               new Cell.Day(task.from()),
               task.to().equals(task.from()) ? new Cell.Gap() : new Cell.Day(task.to()),
               new Cell.Text(
-                  m.words().text("task." + task.kind().name(), m.measures().threshold(5))),
+                  m.words()
+                      .text(
+                          "task." + task.kind().name(),
+                          m.measures().threshold(5),
+                          m.measures().threshold(2))),
               task.place().isEmpty() ? new Cell.Gap() : new Cell.Text(task.place()),
               task.plantIds().isEmpty() ? new Cell.Gap() : new Cell.Text(plants(task)),
               amount(task),
@@ -60,13 +64,22 @@ final class TaskTable {
     }
     double amount = task.amount().getAsDouble();
     return switch (task.kind()) {
-      case MULCH_ON, MULCH_OFF -> m.measures().volumeWithUnit(amount);
+      case MULCH_ON, MULCH_OFF, WRAP -> m.measures().volumeWithUnit(amount);
       case TWO_PERSON_LIFT -> m.measures().massWithUnit(amount);
       case POWER_FAILURE -> new Cell.Text(m.measures().temperature(amount));
       case IN_AND_OUT -> new Cell.Text(m.words().text("unit.nights-at-most", (int) amount));
       case FLEECE_READY -> new Cell.Text(m.inWinters((int) amount));
       case THAW_OUT -> new Cell.Quantity(amount, m.words().text("unit.days"), 0);
-      case CLEAN_UP, RODENT_GUARD, WATER_STORE, VENT_STORE, PEST_LOOK, KEEP_DRY ->
+      case CLEAN_UP,
+          RODENT_GUARD,
+          FLEECE_ON,
+          FLEECE_OFF,
+          HUDDLE,
+          UNWRAP,
+          WATER_STORE,
+          VENT_STORE,
+          PEST_LOOK,
+          KEEP_DRY ->
           new Cell.Quantity(amount, "", 0);
     };
   }

@@ -100,7 +100,7 @@ final class Why {
         say("why." + when(move, because.get()), kind, date, clause.of(because.get()));
       } else if (move.kind() == Move.Kind.RETURN && p.shuttle().isPresent()) {
         shuttle(p.shuttle().get(), date);
-      } else if (isBack(move)) {
+      } else if (move.kind().homeward()) {
         withoutReason(move, before, kind, date);
       }
       before = move.date();
@@ -119,14 +119,10 @@ final class Why {
         m.inWinters(s.winters()));
   }
 
-  private static boolean isBack(Move move) {
-    return move.kind() == Move.Kind.RETURN || move.kind() == Move.Kind.STEP_OUT;
-  }
-
   /** How far from the date the move would have had to be for the rule to be broken. */
   private String when(Move move, Violation v) {
     LocalDate day = m.plan().season().sameDay(v.day());
-    if (!isBack(move)) {
+    if (!move.kind().homeward()) {
       return day.isAfter(movingDay(move.date(), 1)) ? "autumn.left" : "autumn";
     } else if (day.isAfter(move.date())) {
       return "spring.later";
@@ -140,7 +136,7 @@ final class Why {
     LocalDate earliestReturn = Move.earliestReturn(m.plan().season());
     if (ChronoUnit.DAYS.between(before, earlier) < Stay.LEAST_NIGHTS) {
       say("why.least-stay", kind, date, Stay.LEAST_NIGHTS);
-    } else if (move.kind() == Move.Kind.RETURN && earlier.isBefore(earliestReturn)) {
+    } else if (move.kind() != Move.Kind.STEP_OUT && earlier.isBefore(earliestReturn)) {
       say("why.midwinter", kind, date, m.display().day(earliestReturn));
     }
   }

@@ -66,10 +66,10 @@ record RealStays(List<Stay> planned, List<Stay> real, List<Step> moves, List<Ste
   /** Where moves of that kind stand in a season; a plan has four moves at most. */
   private static int order(Move.Kind kind) {
     return switch (kind) {
-      case MOVE_DOWN -> 0;
+      case MOVE_DOWN, WRAP -> 0;
       case MOVE_IN -> 10;
       case STEP_OUT -> 20;
-      case RETURN -> 30;
+      case RETURN, UNWRAP -> 30;
     };
   }
 
@@ -128,6 +128,7 @@ record RealStays(List<Stay> planned, List<Stay> real, List<Step> moves, List<Ste
         case MOVE_IN -> entry.movedIn();
         case STEP_OUT -> entry.steppedOut();
         case RETURN -> entry.returned();
+        case WRAP, UNWRAP -> Optional.empty();
       };
     }
 

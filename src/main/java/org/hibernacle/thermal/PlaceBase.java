@@ -87,7 +87,9 @@ public final class PlaceBase {
     double bare = 1 / Exchange.surfaceWPerM2K(place);
     double covered = bare + coverM2KPerW(place);
     for (int day = 0; day < winter.days(); day++) {
-      boolean on = coverIsOn(winter.season(), winter.first().plusDays(day));
+      boolean wrapsPotsOnly = place.wrapOf().isPresent();
+      boolean on =
+          !wrapsPotsOnly && coverIsOn(place, winter.season(), winter.first().plusDays(day));
       double snowM = winter.snowCm()[day] / 100;
       double surface = (on ? covered : bare) + Snow.settledM2KPerW(snowM);
       for (int hour = 24 * day; hour < 24 * day + 24; hour++) {
@@ -105,16 +107,18 @@ public final class PlaceBase {
   }
 
   /**
-   * Whether covers lie on that day: from a month after the core months begin to the middle of the
-   * month before they end, 1 November to 15 April in the north. Common practice, no source.
+   * Whether the cover of a place lies on that day: from its own day, or else from a month after the
+   * core months begin, to the middle of the month before they end; 1 November to 15 April in the
+   * north. Common practice, no source. Wrapped pots are wrapped as long as they stand there.
    */
-  public static boolean coverIsOn(Season season, LocalDate day) {
-    return !day.isBefore(coverOn(season)) && day.isBefore(coverOff(season));
+  public static boolean coverIsOn(Place place, Season season, LocalDate day) {
+    return place.wrapOf().isPresent()
+        || (!day.isBefore(coverOn(place, season)) && day.isBefore(coverOff(season)));
   }
 
-  /** First day with covers. */
-  public static LocalDate coverOn(Season season) {
-    return season.coreStart().plusMonths(1);
+  /** First day with the cover. */
+  public static LocalDate coverOn(Place place, Season season) {
+    return place.coverFrom().map(season::sameDay).orElse(season.coreStart().plusMonths(1));
   }
 
   /** First day without covers. */

@@ -33,7 +33,7 @@ public final class PowerFailure {
     int from = 24 * night + FROM_HOUR;
     heldC = site.climate(place).airC()[from];
     baseC = site.climate(place).baseC()[from];
-    covered = PlaceBase.coverIsOn(winter.season(), winter.first().plusDays(night));
+    covered = PlaceBase.coverIsOn(this.place, winter.season(), winter.first().plusDays(night));
     airC = PlaceAir.withoutHeat(this.place, winter, from, hours, heldC);
   }
 

@@ -18,7 +18,7 @@ public final class Simulator {
   private final List<Place> places;
   private final PlaceClimate[] climates;
   private final List<Optional<ModelError>> modelErrors = new ArrayList<>();
-  private final boolean[] coverOn;
+  private final boolean[][] coverOn;
 
   /** A site without loggers. */
   public Simulator(Winter winter, List<Place> places, double latitudeDeg) {
@@ -38,15 +38,15 @@ public final class Simulator {
       Winter winter, List<Place> places, double latitudeDeg, Map<String, HourlyAir> loggers) {
     this.winter = winter;
     this.places = List.copyOf(places);
-    coverOn = new boolean[winter.days()];
-    for (int day = 0; day < coverOn.length; day++) {
-      coverOn[day] = PlaceBase.coverIsOn(winter.season(), winter.first().plusDays(day));
-    }
+    coverOn = new boolean[places.size()][winter.days()];
     climates = new PlaceClimate[places.size()];
     for (int p = 0; p < climates.length; p++) {
       Place place = places.get(p);
+      for (int day = 0; day < winter.days(); day++) {
+        coverOn[p][day] = PlaceBase.coverIsOn(place, winter.season(), winter.first().plusDays(day));
+      }
       double[] air = PlaceAir.hours(place, winter, latitudeDeg);
-      HourlyAir logger = loggers.get(place.name());
+      HourlyAir logger = loggers.get(place.wrapOf().orElse(place.name()));
       if (logger == null) {
         modelErrors.add(Optional.empty());
       } else {
@@ -56,25 +56,25 @@ public final class Simulator {
       }
       boolean bench = place.kind() == PlaceKind.BENCH;
       double[] base = bench ? air : PlaceBase.hours(place, winter, air, latitudeDeg);
-      climates[p] = climate(place, air, base);
+      climates[p] = climate(place, coverOn[p], air, base);
     }
   }
 
-  private PlaceClimate climate(Place place, double[] airC, double[] baseC) {
+  private PlaceClimate climate(Place place, boolean[] on, double[] airC, double[] baseC) {
     double[] skyK = SkyView.belowAirK(place, winter, airC);
     double lagHours = Exchange.mulchLagHours(place);
-    double[] wrapC = lagHours == 0 ? airC : throughMulch(airC, skyK, lagHours);
+    double[] wrapC = lagHours == 0 ? airC : throughMulch(on, airC, skyK, lagHours);
     return new PlaceClimate(airC, wrapC, skyK, baseC);
   }
 
   /** The mulch's own surface lies open to the sky; what comes through it comes late. */
-  private double[] throughMulch(double[] airC, double[] skyK, double lagHours) {
+  private double[] throughMulch(boolean[] on, double[] airC, double[] skyK, double lagHours) {
     double[] wrapC = new double[airC.length];
     double rate = 1 - Math.exp(-1 / lagHours);
     double state = airC[0];
     for (int i = 0; i < airC.length; i++) {
       state += (airC[i] - skyK[i] - state) * rate;
-      wrapC[i] = coverOn[i / 24] ? state : airC[i];
+      wrapC[i] = on[i / 24] ? state : airC[i];
     }
     return wrapC;
   }
@@ -130,9 +130,9 @@ public final class Simulator {
     for (int night = 0; night < trace.nights(); night++) {
       int place = placeByNight[night];
       double snowM = winter.snowCm()[night] / 100;
-      Exchange exchange = coverOn[night] ? covered[place] : bare[place];
+      Exchange exchange = coverOn[place][night] ? covered[place] : bare[place];
       if (snowM > 0 && places.get(place).kind() == PlaceKind.GROUND) {
-        exchange = Exchange.of(pot, places.get(place), coverOn[night], snowM);
+        exchange = Exchange.of(pot, places.get(place), coverOn[place][night], snowM);
       }
       liveNight(ball, climates[place], exchange, trace, night, edgeC);
     }

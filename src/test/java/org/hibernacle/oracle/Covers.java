@@ -1,6 +1,7 @@
 package org.hibernacle.oracle;
 
 import java.time.LocalDate;
+import org.hibernacle.model.Place;
 import org.hibernacle.model.Season;
 
 /** When mulch and fleece lie, and what lets heat through; docs/models/soil.md and root-ball.md. */
@@ -10,9 +11,15 @@ final class Covers {
 
   private Covers() {}
 
-  /** From 1 November to 15 April in the north, from 1 May to 15 October in the south. */
-  static boolean lie(Season season, LocalDate day) {
-    LocalDate from = season.start().plusMonths(4);
+  /**
+   * From the day that the plan gives the place, or else 1 November in the north and 1 May in the
+   * south, to 15 April or 15 October. A wrapped pot is wrapped as long as it stands there.
+   */
+  static boolean lie(Place place, Season season, LocalDate day) {
+    if (place.wrapOf().isPresent()) {
+      return true;
+    }
+    LocalDate from = place.coverFrom().map(season::sameDay).orElse(season.start().plusMonths(4));
     LocalDate to = season.start().plusMonths(9).plusDays(14);
     return !day.isBefore(from) && day.isBefore(to);
   }

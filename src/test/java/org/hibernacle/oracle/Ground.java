@@ -48,7 +48,9 @@ final class Ground {
   private double[] liveThrough(Place place, Outside outside, double[] airC) {
     double[] felt = new double[airC.length];
     for (int hour = 0; hour < airC.length; hour++) {
-      boolean covered = Covers.lie(outside.season(), outside.season().day(hour / 24));
+      boolean covered =
+          place.wrapOf().isEmpty()
+              && Covers.lie(place, outside.season(), outside.season().day(hour / 24));
       double snowM = outside.snowM(hour / 24);
       double surfaceM2KPerW =
           1 / Pot.surfaceWPerM2K(place) + coverM2KPerW(place, covered) + Blanket.m2KPerW(snowM);

@@ -115,7 +115,7 @@ public record JudgedPlan(SeasonPlan plan, Oracle oracle) {
         s.language());
   }
 
-  private static JudgedPlan planned(Inventory inventory, TemperatureSeries weather) {
+  static JudgedPlan planned(Inventory inventory, TemperatureSeries weather) {
     return judged(
         SeasonPlanner.plan(inventory, weather, OptionalInt.empty()).orElseThrow(), weather);
   }

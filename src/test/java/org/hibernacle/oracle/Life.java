@@ -120,7 +120,7 @@ final class Life {
 
   /** Air, soil and slab are drawn as straight lines from each full hour to the next. */
   private BallNight freeze(Pot pot, PlaceHours place, int index) {
-    boolean covered = Covers.lie(outside.season(), outside.season().day(index));
+    boolean covered = Covers.lie(place.place(), outside.season(), outside.season().day(index));
     Pot.Contact contact = pot.contact(place.place(), covered, outside.snowM(index));
     double[] wallAir = covered ? place.inMulchC() : place.airC();
     int steps = 60;

@@ -260,9 +260,10 @@ class ByHandTest {
     assertEquals(3, (0.266 * CORE_KJ - 33) / (4.4 * 3.5 * 3.6), 0.2, "hours more");
     assertEquals(5.4, limitC(SEVENTH) + 2 - sunriseOfTheEighthC(), 0.05);
 
+    Move down = plan.move(Move.Kind.MOVE_DOWN).orElseThrow();
     assertEquals(winter.index(SEVENTH), atHome.violations().get(0).night());
-    assertEquals(LocalDate.of(2026, 11, 7), plan.ownLastSafeDays().get(0));
-    assertEquals(LocalDate.of(2026, 11, 23), plan.ownLastSafeDays().get(1), "the next winter");
+    assertEquals(LocalDate.of(2026, 11, 7), down.earliest().orElseThrow());
+    assertEquals(LocalDate.of(2026, 11, 23), down.ownDays().get(1), "the next winter");
   }
 
   @Test

@@ -168,6 +168,26 @@ public final class CityGarden {
     return new Inventory(plants, places, settings(city, 1.5), List.of());
   }
 
+  /**
+   * A yard, open to the wind, with a tub that nobody carries, a small pot that its keeper wants to
+   * stay, and one that may go; and a tub on the bench.
+   */
+  public static Inventory yardInventory(City city) {
+    List<Place> places = new ArrayList<>(places().subList(0, 3));
+    places.add(new PlaceBuilder("Yard", PlaceKind.GROUND).build());
+    PlantBuilder stays = new PlantBuilder("MAPLE-STAYS", "Acer palmatum", 8);
+    stays.stayIn = Optional.of("Yard");
+    List<PlantBuilder> plants =
+        List.of(
+            new PlantBuilder("MAPLE-TUB", "Acer palmatum", 60),
+            stays,
+            new PlantBuilder("MAPLE-GOES", "Acer palmatum", 8));
+    plants.forEach(p -> p.home = "Yard");
+    List<Plant> all = new ArrayList<>(plants.stream().map(PlantBuilder::build).toList());
+    all.add(new PlantBuilder("TUB-BENCH", "Acer palmatum", 60).build());
+    return new Inventory(all, places, settings(city, 1.5), List.of());
+  }
+
   private static Settings settings(City city, double siteColderByK) {
     return new Settings(
         city.station,
@@ -235,6 +255,8 @@ public final class CityGarden {
     private final String id;
     private final String taxon;
     private final double litres;
+    private String home = BENCH;
+    private Optional<String> stayIn = Optional.empty();
     private boolean frostProofPot = true;
     private Optional<LocalDate> plannedRootWork = Optional.empty();
 
@@ -252,7 +274,7 @@ public final class CityGarden {
           SpeciesCatalogue.builtIn().row(taxon).orElseThrow(),
           taxon,
           "",
-          BENCH,
+          home,
           new Container(
               Container.Shape.ROUND,
               2 * depthCm,
@@ -265,7 +287,7 @@ public final class CityGarden {
           3,
           OptionalDouble.empty(),
           OptionalDouble.empty(),
-          Optional.empty(),
+          stayIn,
           Optional.empty(),
           Optional.empty(),
           1,

@@ -57,7 +57,9 @@ class PlantTasksTest {
   @Test
   void whatIsTooHeavyForOneWantsTwoOnTheDaysItIsCarried() {
     LocalDate day = LocalDate.of(2020, 11, 14);
-    Move move = new Move(Move.Kind.MOVE_DOWN, day, PLACES.get(0), PLACES.get(1), Optional.empty());
+    Move move =
+        new Move(
+            Move.Kind.MOVE_DOWN, day, PLACES.get(0), PLACES.get(1), Optional.empty(), List.of());
     Plant small = SomePlant.of("Pinus mugo").plant();
     assertEquals(List.of(), lifts(small, move));
     Container box = new Container(Shape.RECTANGULAR, 60, 60, 40, 100, Material.WOOD);

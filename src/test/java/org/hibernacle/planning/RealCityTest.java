@@ -40,6 +40,26 @@ class RealCityTest {
   private static final Set<Group> HARDY =
       EnumSet.of(Group.HARDY_CONIFER, Group.HARDY_DECIDUOUS, Group.HARDY_EVERGREEN);
 
+  /** One date for all winters: none leaves after, and none comes before, any winter's own day. */
+  @ParameterizedTest
+  @EnumSource
+  void eachDateIsSafeByEachWintersOwnDay(City city) {
+    int spread = 0;
+    for (PlantPlan plan : plansOf(city, p -> true)) {
+      for (Move move : plan.moves()) {
+        boolean back = move.kind().homeward();
+        if (back && plan.shuttle().isPresent()) {
+          continue;
+        }
+        LocalDate nearest = (back ? move.latest() : move.earliest()).orElse(move.date());
+        boolean safe = back ? !move.date().isBefore(nearest) : !move.date().isAfter(nearest);
+        assertTrue(safe, plan.plant().id() + " " + move);
+        spread += move.earliest().equals(move.latest()) ? 0 : 1;
+      }
+    }
+    assertTrue(spread >= 10, spread + " moves whose winters differ");
+  }
+
   /** Early October, or nights of 5 °C: common practice, no source. */
   @ParameterizedTest
   @EnumSource

@@ -125,6 +125,14 @@ final class FixturePlants {
                 LocalDate.of(2027, 4, 23),
                 LocalDate.of(2027, 4, 12))
             .moves());
+    // Nobody carries it.
+    Place wrapped = BENCH.wrapped("Bench, wrapped", Place.Cover.FLEECE, 0);
+    all.add(
+        new Row("P-15", "The tub", "Quercus ilex")
+            .pot(80, true)
+            .move(Move.Kind.WRAP, 2026, 11, 28, wrapped, violation(Rule.ROOT_BALL, BENCH, -7.4))
+            .move(Move.Kind.UNWRAP, 2027, 2, 20, BENCH, on(2025, 2, 14, Rule.ROOT_BALL, -5.4))
+            .moves());
     // Lives indoors.
     all.add(new Row("P-11", "+ Aunt", "Ficus retusa").stays(HALL, 15));
     // Wished into a room; six in one row.
@@ -258,7 +266,11 @@ final class FixturePlants {
 
     private Row add(Move.Kind kind, LocalDate date, Place to, Optional<Violation> because) {
       Place from = moves.isEmpty() ? BENCH : moves.get(moves.size() - 1).to();
-      moves.add(new Move(kind, date, from, to, because));
+      int way = kind.homeward() ? -1 : 1;
+      List<LocalDate> ownDays =
+          List.of(
+              date, date.plusDays(way * 9L), date.plusDays(way * 16L), date.plusDays(way * 40L));
+      moves.add(new Move(kind, date, from, to, because, ownDays));
       return this;
     }
 
@@ -273,7 +285,6 @@ final class FixturePlants {
           tightest,
           List.of(),
           Optional.empty(),
-          List.of(),
           Optional.empty(),
           Optional.empty(),
           List.of(-16.1),
@@ -307,7 +318,6 @@ final class FixturePlants {
           new Tightest(COLD, COLD_DAY, moves.get(0).to().name(), ballC, -4),
           broken,
           Optional.of(violation(Rule.ROOT_BALL, BENCH, -12.3)),
-          List.of(LocalDate.of(2026, 11, 9), LocalDate.of(2026, 11, 30), LocalDate.of(2027, 1, 2)),
           displaced,
           shuttle,
           stays.stream().map(stay -> stay.place().equals(BENCH) ? -2.5 : -12.0).toList(),

@@ -23,7 +23,18 @@ import org.junit.jupiter.api.Test;
 class SameStoryTest {
   /** What is for information only, or told in another way, is not repeated on paper. */
   private static final Set<String> WORKBOOK_ALONE =
-      Set.of("earliest", "typical", "latest", "days-on-file", "count");
+      Set.of(
+          "leave-early",
+          "leave-typical",
+          "leave-late",
+          "back-early",
+          "back-typical",
+          "back-late",
+          "early",
+          "typical",
+          "late",
+          "days-on-file",
+          "count");
 
   private static final SeasonReport REPORT =
       ReportAuthor.write(Fixtures.plan(), Fixtures.facts(), Words.of(Locale.UK));

@@ -155,18 +155,30 @@ class PlaceBaseTest {
     assertTrue(bareC[january] < 0 && before > 0, bareC[january] + " and " + before);
   }
 
+  private static final Place BED = SomePlace.of(PlaceKind.GROUND).mulch(20).place();
+
+  @Test
+  void aPlaceHasItsOwnDayForTheCover() {
+    Season winter = new Season(2020, false);
+    Place late = BED.coveredFrom(LocalDate.of(2026, 11, 20));
+    assertFalse(PlaceBase.coverIsOn(late, winter, LocalDate.of(2020, 11, 19)));
+    assertTrue(PlaceBase.coverIsOn(late, winter, LocalDate.of(2020, 11, 20)));
+    Place wrap = BED.uncovered().wrapped("wrapped", Place.Cover.MULCH, 15);
+    assertTrue(PlaceBase.coverIsOn(wrap, winter, LocalDate.of(2020, 10, 1)));
+  }
+
   /** 1 November to 15 April in the north, half a year later in the south. */
   @Test
   void coversLieFromNovemberToTheMiddleOfApril() {
     Season north = new Season(2020, false);
-    assertFalse(PlaceBase.coverIsOn(north, LocalDate.of(2020, 10, 31)));
-    assertTrue(PlaceBase.coverIsOn(north, LocalDate.of(2020, 11, 1)));
-    assertTrue(PlaceBase.coverIsOn(north, LocalDate.of(2021, 4, 14)));
-    assertFalse(PlaceBase.coverIsOn(north, LocalDate.of(2021, 4, 15)));
+    assertFalse(PlaceBase.coverIsOn(BED, north, LocalDate.of(2020, 10, 31)));
+    assertTrue(PlaceBase.coverIsOn(BED, north, LocalDate.of(2020, 11, 1)));
+    assertTrue(PlaceBase.coverIsOn(BED, north, LocalDate.of(2021, 4, 14)));
+    assertFalse(PlaceBase.coverIsOn(BED, north, LocalDate.of(2021, 4, 15)));
     Season south = new Season(2020, true);
-    assertFalse(PlaceBase.coverIsOn(south, LocalDate.of(2020, 4, 30)));
-    assertTrue(PlaceBase.coverIsOn(south, LocalDate.of(2020, 5, 1)));
-    assertTrue(PlaceBase.coverIsOn(south, LocalDate.of(2020, 10, 14)));
-    assertFalse(PlaceBase.coverIsOn(south, LocalDate.of(2020, 10, 15)));
+    assertFalse(PlaceBase.coverIsOn(BED, south, LocalDate.of(2020, 4, 30)));
+    assertTrue(PlaceBase.coverIsOn(BED, south, LocalDate.of(2020, 5, 1)));
+    assertTrue(PlaceBase.coverIsOn(BED, south, LocalDate.of(2020, 10, 14)));
+    assertFalse(PlaceBase.coverIsOn(BED, south, LocalDate.of(2020, 10, 15)));
   }
 }

@@ -87,13 +87,13 @@ final class FrontPage {
   }
 
   private PdfPTable legend(List<MonthPage.Line> marks) {
-    PdfPTable table = Cells.table(3, 7);
+    PdfPTable table = Cells.table(3, 11, 3, 11);
     table.setTotalWidth(pages.width());
     table.setSplitRows(false);
     PdfPCell heading =
         Cells.padded(
             Cells.of(type.phrase(words.text("paper.marks"), Style.COLUMN_HEADING.at(11))), 0, 4);
-    heading.setColspan(2);
+    heading.setColspan(4);
     table.addCell(heading);
     table.setHeaderRows(1);
     for (MonthPage.Line mark : marks) {
@@ -104,9 +104,11 @@ final class FrontPage {
                   Cells.of(type.phrase(mark.mark(), Style.STRONG.at(10).in(look.ink()))), 6, 3),
               look));
       table.addCell(Cells.padded(Cells.of(type.phrase(mark.text(), Style.BODY.at(10))), 6, 3));
-      PdfPCell gap = Cells.gap(2);
-      gap.setColspan(2);
-      table.addCell(gap);
+    }
+    if (marks.size() % 2 == 1) {
+      PdfPCell blank = Cells.gap(2);
+      blank.setColspan(2);
+      table.addCell(blank);
     }
     return table;
   }
