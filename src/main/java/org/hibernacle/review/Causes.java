@@ -28,7 +28,7 @@ final class Causes {
 
   private final Map<Cause, Double> weight = new EnumMap<>(Cause.class);
   private final Map<Cause, Double> strength = new EnumMap<>(Cause.class);
-  private final Map<Cause, Integer> worstNight = new EnumMap<>(Cause.class);
+  private final Map<Cause, Integer> worstDay = new EnumMap<>(Cause.class);
 
   private Causes(List<Hazard> hazards, int from, int until) {
     double[] crossed = new double[hazards.size()];
@@ -49,7 +49,7 @@ final class Causes {
           weight.merge(cause, added, Double::sum);
           if (added > mostAdded.getOrDefault(cause, 0.0)) {
             mostAdded.put(cause, added);
-            worstNight.put(cause, night);
+            worstDay.put(cause, hazards.get(h).day(night));
           }
           crossed[h] = now;
         }
@@ -90,7 +90,7 @@ final class Causes {
                     c,
                     strength(c),
                     weight.getOrDefault(c, 0.0) * fit(c, outcome) / all,
-                    Optional.ofNullable(worstNight.get(c)).map(firstDay::plusDays)))
+                    Optional.ofNullable(worstDay.get(c)).map(firstDay::plusDays)))
         .filter(c -> c.share() >= LEAST_SHARE)
         .sorted(Comparator.comparingDouble(ScoredCause::share).reversed())
         .toList();

@@ -9,7 +9,6 @@ import java.util.stream.Stream;
 import org.hibernacle.model.Place;
 import org.hibernacle.model.PlaceKind;
 import org.hibernacle.model.Settings;
-import org.hibernacle.model.Species;
 import org.hibernacle.planning.Move;
 import org.hibernacle.thermal.ModelError;
 
@@ -70,13 +69,12 @@ final class Corrections {
   }
 
   private static double limitC(List<PlantReview> plants, String taxon) {
-    Species species =
-        plants.stream()
-            .map(p -> p.plant().rootSpecies())
-            .filter(s -> s.taxon().equals(taxon))
-            .findFirst()
-            .orElseThrow();
-    return species.group().hardens() ? species.rootLimitC() : species.unhardenedLimitC();
+    return plants.stream()
+        .map(p -> p.plant().rootSpecies())
+        .filter(s -> s.taxon().equals(taxon))
+        .findFirst()
+        .orElseThrow()
+        .rootLimitC();
   }
 
   /** Warmth of places whose logger shows the model to be always too warm or too cold. */

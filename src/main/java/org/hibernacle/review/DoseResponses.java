@@ -49,18 +49,22 @@ final class DoseResponses {
   }
 
   /**
-   * A row that can tell something: its outcome is in the log, its roots are those of the species
-   * and not weakened or young, and its harm, if any, was likely done to hardened roots; or it lost
-   * branches or died of nothing that is known.
+   * A row that can tell something: its outcome is in the log, its roots harden, are those of the
+   * species and not weakened or young, and its harm, if any, was likely done to hardened roots; or
+   * it lost branches or died of nothing that is known.
    */
   private static Optional<Point> point(PlantReview p, Season season) {
     Plant plant = p.plant();
     boolean plain =
         plant.ownRootLimitC().isPresent()
-            || Hardening.midwinterRootLimitC(plant, season) == plant.rootSpecies().rootLimitC()
-            || !plant.rootSpecies().group().hardens();
+            || Hardening.midwinterRootLimitC(plant, season) == plant.rootSpecies().rootLimitC();
+    boolean hardens = plant.rootSpecies().group().hardens();
     boolean harmed = p.outcome().harmed();
-    if (p.outcomeAssumed() || p.outcome() == Outcome.GONE || !plain || (harmed && !tells(p))) {
+    if (p.outcomeAssumed()
+        || p.outcome() == Outcome.GONE
+        || !plain
+        || !hardens
+        || (harmed && !tells(p))) {
       return Optional.empty();
     }
     return p.lived()

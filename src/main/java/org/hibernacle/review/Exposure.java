@@ -41,21 +41,4 @@ public record Exposure(
   public Exposure {
     broken = List.copyOf(broken);
   }
-
-  /** The same, knowing when buds would have broken at home. */
-  Exposure besideHome(Optional<LocalDate> wokeAtHome) {
-    return new Exposure(
-        untilExclusive,
-        roots,
-        hardRoots,
-        shoots,
-        hardShoots,
-        unhardened,
-        frozen,
-        store.map(s -> s.besideHome(wokeAtHome)),
-        growth,
-        chill,
-        cutRootsFrozenOn,
-        broken);
-  }
 }

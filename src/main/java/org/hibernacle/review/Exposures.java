@@ -28,6 +28,8 @@ final class Exposures {
   private final Winter winter;
   private final Plant plant;
   private final Life life;
+  private final Life atHome;
+  private final Warmth warmth;
   private final int from;
   private final int until;
 
@@ -36,23 +38,28 @@ final class Exposures {
    *
    * @param noticed when harm was seen: what came later did not cause it
    */
-  private Exposures(OneWinter one, Plant plant, Life life, Optional<LocalDate> noticed) {
+  private Exposures(
+      OneWinter one, Plant plant, Life life, Life atHome, Optional<LocalDate> noticed) {
     this.one = one;
     this.winter = one.winter();
     this.plant = plant;
     this.life = life;
+    this.atHome = atHome;
+    this.warmth = Warmth.of(one, plant, life, atHome);
     this.from = one.firstJudged();
     int end = one.endJudged();
     this.until =
         noticed.map(winter::index).filter(n -> n > from).map(n -> Math.min(n, end)).orElse(end);
   }
 
-  static Exposure of(OneWinter one, Plant plant, Life life, Optional<LocalDate> noticed) {
-    return new Exposures(one, plant, life, noticed).read();
+  static Exposure of(
+      OneWinter one, Plant plant, Life life, Life atHome, Optional<LocalDate> noticed) {
+    return new Exposures(one, plant, life, atHome, noticed).read();
   }
 
-  static Causes causes(OneWinter one, Plant plant, Life life, Optional<LocalDate> noticed) {
-    return new Exposures(one, plant, life, noticed).weigh();
+  static Causes causes(
+      OneWinter one, Plant plant, Life life, Life atHome, Optional<LocalDate> noticed) {
+    return new Exposures(one, plant, life, atHome, noticed).weigh();
   }
 
   private Exposure read() {
@@ -86,6 +93,7 @@ final class Exposures {
             life,
             Tissue.roots(plant, winter.season(), life, until),
             Tissue.shoots(plant, life, until),
+            warmth,
             cut.map(winter::index).orElse(0),
             cut.map(day -> winter.index(day.plusDays(FRESH_ROOT_DAYS))).orElse(0)),
         from,
@@ -157,11 +165,11 @@ final class Exposures {
                 longest));
   }
 
-  /** Nights at rest under a roof; those on which a rule says that it was too warm or too dark. */
+  /** Weeks under a roof before rest was complete, and what came of them. */
   private Optional<StoreWarmth> store() {
     int warmest = -1;
-    for (int n = from; n < until; n++) {
-      boolean resting = life.state().dormant()[n] && n < life.state().restEnd();
+    for (int n = Math.max(from, winter.index(winter.season().coreStart())); n < until; n++) {
+      boolean resting = n < life.state().restEnd();
       boolean warmer = warmest < 0 || life.weekMeanC()[n] > life.weekMeanC()[warmest];
       if (place(n).roofed() && resting && warmer) {
         warmest = n;
@@ -174,16 +182,19 @@ final class Exposures {
       return Optional.empty();
     }
     int shown = warmest >= 0 ? warmest : Math.min(woke, until - 1);
+    int wokeAtHome = atHome.state().budBreak();
     return Optional.of(
         new StoreWarmth(
-            (int) violations(Rule.TOO_WARM_AT_REST).count(),
-            violations(Rule.TOO_WARM_AT_REST).mapToDouble(b -> b.violation().deficitK()).sum(),
+            warmth.nights(until),
+            warmth.sumK(until),
             life.weekMeanC()[shown],
             day(shown),
             place(shown).name(),
             dark,
             underRoof ? Optional.of(day(woke)) : Optional.empty(),
-            OptionalInt.empty()));
+            underRoof && wokeAtHome < atHome.nights()
+                ? OptionalInt.of(wokeAtHome - woke)
+                : OptionalInt.empty()));
   }
 
   private Stream<Life.OnNight> violations(Rule rule) {

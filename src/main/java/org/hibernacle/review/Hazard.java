@@ -26,6 +26,11 @@ interface Hazard {
     return normal(-marginK / MARGIN_SD_K);
   }
 
+  /** Day of the winter, counted from its first, on which the worst of that night fell. */
+  default int day(int night) {
+    return night;
+  }
+
   /**
    * Chance that an index is past its threshold.
    *

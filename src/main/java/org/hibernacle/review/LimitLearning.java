@@ -24,28 +24,30 @@ final class LimitLearning {
   private static final double PLANT_SD_K = 1.5;
   private static final double OTHER_HARM = 0.1;
   private static final double LUCK = 0.05;
-  private static final double STEP_K = 0.05;
+  private static final double STEP_K = 0.02;
   private static final double REACH_K = 8;
 
   private LimitLearning() {}
 
   /** Where the limit would go without the bound on a year's step, °C. */
   static double wantedC(double oldC, List<Point> points) {
-    double sum = 0;
-    double weights = 0;
+    double bestC = oldC;
+    double most = Double.NEGATIVE_INFINITY;
     int steps = (int) Math.round(REACH_K / STEP_K);
     for (int i = -steps; i <= steps; i++) {
       double limitC = oldC + i * STEP_K;
       double offSd = (limitC - oldC) / Hazard.LIMIT_SD_K;
-      double logWeight = -offSd * offSd / 2;
+      double likely = -offSd * offSd / 2;
       for (Point point : points) {
         double harmed = harmed(limitC, point.coldC());
-        logWeight += Math.log(point.harmed() ? harmed : 1 - harmed);
+        likely += Math.log(point.harmed() ? harmed : 1 - harmed);
       }
-      sum += Math.exp(logWeight) * limitC;
-      weights += Math.exp(logWeight);
+      if (likely > most) {
+        most = likely;
+        bestC = limitC;
+      }
     }
-    return sum / weights;
+    return bestC;
   }
 
   /** The same with the bound, rounded to a tenth. */

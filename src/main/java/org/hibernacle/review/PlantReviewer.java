@@ -55,9 +55,9 @@ final class PlantReviewer {
         asPlanned ? planned : one.live(plant, stays.real(), backKept ? back : Optional.empty());
     Outcome outcome = entry.outcome().orElse(Outcome.NO_DAMAGE);
     Optional<LocalDate> noticed = outcome.harmed() ? entry.noticed() : Optional.empty();
-    Exposure lived = exposure(plant, real, noticed, atHome);
-    Exposure asPlan = exposure(plant, planned, Optional.empty(), atHome);
-    Causes weighed = Exposures.causes(one, plant, real, noticed);
+    Exposure lived = Exposures.of(one, plant, real, atHome, noticed);
+    Exposure asPlan = Exposures.of(one, plant, planned, atHome, Optional.empty());
+    Causes weighed = Exposures.causes(one, plant, real, atHome, noticed);
     List<ScoredCause> causes =
         outcome.harmed() ? weighed.of(outcome, one.winter().first()) : List.of();
     Optional<ScoredCause> likeliest = causes.stream().findFirst();
@@ -80,19 +80,10 @@ final class PlantReviewer {
                     prevention(
                         c.cause(),
                         weighed,
-                        Exposures.causes(one, plant, planned, Optional.empty()),
+                        Exposures.causes(one, plant, planned, atHome, Optional.empty()),
                         asPlanned)));
     return new Reviewed(
         review, atHome.firstDanger(one.winter().first()), stays.dropped(), backKept);
-  }
-
-  private Exposure exposure(Plant plant, Life life, Optional<LocalDate> noticed, Life atHome) {
-    int woke = atHome.state().budBreak();
-    Optional<LocalDate> wokeAtHome =
-        woke < atHome.nights()
-            ? Optional.of(one.winter().first().plusDays(woke))
-            : Optional.empty();
-    return Exposures.of(one, plant, life, noticed).besideHome(wokeAtHome);
   }
 
   private Optional<NightsBack> nightsBack(Plant plant) {

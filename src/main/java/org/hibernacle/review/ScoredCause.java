@@ -13,4 +13,12 @@ import java.util.Optional;
  *     of one plant sum to 1
  * @param day on which it was worst; empty for {@link Cause#NOT_TEMPERATURE}
  */
-public record ScoredCause(Cause cause, double strength, double share, Optional<LocalDate> day) {}
+public record ScoredCause(Cause cause, double strength, double share, Optional<LocalDate> day) {
+  /** Share from which a cause is called likely; below it the next one is to be named too. */
+  public static final double CLEAR_SHARE = 0.6;
+
+  /** Whether it may be called likely by itself. */
+  public boolean isClear() {
+    return share >= CLEAR_SHARE;
+  }
+}

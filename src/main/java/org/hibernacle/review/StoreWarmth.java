@@ -1,7 +1,6 @@
 package org.hibernacle.review;
 
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -27,14 +26,4 @@ public record StoreWarmth(
     String place,
     int darkNightsAwake,
     Optional<LocalDate> woke,
-    OptionalInt daysEarlier) {
-  /** The same, knowing when buds would have broken at home. */
-  StoreWarmth besideHome(Optional<LocalDate> wokeAtHome) {
-    OptionalInt days =
-        woke.isPresent() && wokeAtHome.isPresent()
-            ? OptionalInt.of((int) ChronoUnit.DAYS.between(woke.get(), wokeAtHome.get()))
-            : OptionalInt.empty();
-    return new StoreWarmth(
-        warmNights, warmthKNights, warmestWeekC, warmestOn, place, darkNightsAwake, woke, days);
-  }
-}
+    OptionalInt daysEarlier) {}

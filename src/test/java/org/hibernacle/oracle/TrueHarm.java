@@ -85,9 +85,21 @@ public final class TrueHarm {
       double shiftK = nature.limitShiftK();
       Optional<Cause> cause = Optional.empty();
       if (night.lowestEdgeC() < night.rootLimitC() + shiftK) {
-        cause = Optional.of(frost(roots.hardness(night.rootLimitC()), Cause.FROZEN_ROOTS));
+        cause =
+            Optional.of(
+                frost(
+                    night.lowestEdgeC(),
+                    species,
+                    roots.hardness(night.rootLimitC()),
+                    Cause.FROZEN_ROOTS));
       } else if (!night.budsOpen() && night.lowestAirC() < night.shootLimitC() + shiftK) {
-        cause = Optional.of(frost(shoots.hardness(night.shootLimitC()), Cause.FROZEN_SHOOTS));
+        cause =
+            Optional.of(
+                frost(
+                    night.lowestAirC(),
+                    species,
+                    shoots.hardness(night.shootLimitC()),
+                    Cause.FROZEN_SHOOTS));
       } else if (night.budsOpen() && night.lowestAirC() < species.newGrowthLimitC() + shiftK) {
         cause = Optional.of(Cause.FROST_ON_WOKEN_GROWTH);
       } else if (dryness > 1.5 * nature.patience()) {
@@ -105,7 +117,10 @@ public final class TrueHarm {
     return Optional.empty();
   }
 
-  private static Cause frost(double hardness, Cause whenHard) {
+  private static Cause frost(double foundC, Species species, double hardness, Cause whenHard) {
+    if (foundC > 0 && !species.group().hardens()) {
+      return Cause.CHILLED;
+    }
     return hardness >= 0.8 ? whenHard : Cause.CAUGHT_UNHARDENED;
   }
 

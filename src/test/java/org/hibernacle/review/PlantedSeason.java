@@ -3,12 +3,15 @@ package org.hibernacle.review;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Random;
+import java.util.Set;
 import java.util.TreeMap;
 import org.hibernacle.SomePlace;
+import org.hibernacle.SomePlant;
 import org.hibernacle.model.Inventory;
 import org.hibernacle.model.KnownWinter;
 import org.hibernacle.model.Light;
@@ -21,6 +24,7 @@ import org.hibernacle.model.PlannedMove;
 import org.hibernacle.model.Plant;
 import org.hibernacle.model.Season;
 import org.hibernacle.model.SeasonLog;
+import org.hibernacle.model.Species;
 import org.hibernacle.model.TemperatureSeries;
 import org.hibernacle.oracle.TrueHarm;
 import org.hibernacle.oracle.TrueHarm.Harm;
@@ -39,6 +43,19 @@ import org.hibernacle.planning.Stay;
  */
 final class PlantedSeason {
   static final Season SEASON = new Season(2014, false);
+  private static final Set<String> PLANTS =
+      Set.of(
+          "LARCH-30",
+          "PINE-30",
+          "JUNIPER-8",
+          "JUNIPER-05",
+          "MAPLE-6",
+          "TRIDENT-5",
+          "YEW-JP-8",
+          "AZALEA-5",
+          "OLIVE-10",
+          "FIG-4",
+          "CARMONA-3");
   private static final List<Double> SHIFTS_K = List.of(-1.0, 0.0, 1.0);
 
   /** One dead or hurt plant in ten is so for reasons of its own: invented. */
@@ -84,7 +101,7 @@ final class PlantedSeason {
             .warmerBy(7)
             .lag(72)
             .place();
-    Inventory garden = CityGarden.inventory(City.NEW_YORK);
+    Inventory garden = garden();
     SeasonPlan plan =
         SeasonPlanner.plan(garden, before(weather), OptionalInt.of(SEASON.year())).orElseThrow();
     winters =
@@ -119,6 +136,22 @@ final class PlantedSeason {
     }
     inventory =
         new Inventory(rows.stream().map(Row::plant).toList(), places, garden.settings(), List.of());
+  }
+
+  /** Some of the city's plants, and evergreens whose roots stand more than the winter had. */
+  private static Inventory garden() {
+    Inventory all = CityGarden.inventory(City.NEW_YORK);
+    List<Plant> plants = new ArrayList<>();
+    for (Plant plant : all.plants()) {
+      if (PLANTS.contains(plant.id())) {
+        plants.add(plant);
+      }
+    }
+    Plant potted = plants.get(0);
+    for (String taxon : List.of("Picea omorika", "Picea glauca", "Rhododendron PJM Group")) {
+      plants.add(like(potted, taxon.toUpperCase(Locale.ROOT), SomePlant.species(taxon)));
+    }
+    return new Inventory(plants, all.places(), all.settings(), List.of());
   }
 
   private record Planting(
@@ -269,10 +302,14 @@ final class PlantedSeason {
   }
 
   private static Plant renamed(Plant p, String id) {
+    return like(p, id, p.species());
+  }
+
+  private static Plant like(Plant p, String id, Species species) {
     return new Plant(
         id,
         p.label(),
-        p.species(),
+        species,
         p.speciesAsWritten(),
         p.cultivar(),
         p.home(),
