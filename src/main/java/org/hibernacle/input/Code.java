@@ -65,5 +65,9 @@ final class Code {
   static final String LOG_NOTICED = "IN-360";
   static final String NO_SEASON = "IN-361";
 
+  static final String NOTHING_PROPOSED = "IN-370";
+  static final String NOT_ACCEPTED = "IN-371";
+  static final String ACCEPTED = "IN-372";
+
   private Code() {}
 }
