@@ -101,7 +101,8 @@ final class Causes {
     boolean tips = outcome == Outcome.TIPS;
     boolean dead = outcome == Outcome.DEAD;
     return switch (cause) {
-      case FROZEN_ROOTS, CUT_ROOTS_FROZEN, NOT_TEMPERATURE -> tips ? 0.5 : dead ? 1 : 0.8;
+      case FROZEN_ROOTS, CUT_ROOTS_FROZEN -> tips ? 0.5 : dead ? 1 : 0.8;
+      case NOT_TEMPERATURE -> tips ? 0.7 : dead ? 1 : 0.8;
       case CAUGHT_UNHARDENED, DRIED_WHILE_FROZEN -> tips ? 0.8 : 1;
       case FROZEN_SHOOTS -> dead ? 0.6 : 1;
       case FROST_ON_WOKEN_GROWTH -> tips ? 1 : dead ? 0.5 : 0.8;

@@ -12,8 +12,8 @@ public sealed interface Correction {
    * @param taxon of the species table, whose roots are meant
    * @param oldC limit used so far, °C
    * @param proposedC limit proposed, °C
-   * @param wantedC where the limit would go without the bound on one year's step, °C
-   * @param informative rows whose cold can tell something
+   * @param wantedC limit that agrees best with all rows, before any bound, °C
+   * @param rows whose outcome and cold tell something of these roots
    * @param survivedBelow of these, rows unharmed although below the limit
    * @param harmedAbove of these, rows harmed although above it
    * @param coldestSurvivedC coldest that an unharmed row met, as for hardened roots, °C; not a
@@ -25,7 +25,7 @@ public sealed interface Correction {
       double oldC,
       double proposedC,
       double wantedC,
-      int informative,
+      int rows,
       int survivedBelow,
       int harmedAbove,
       double coldestSurvivedC,

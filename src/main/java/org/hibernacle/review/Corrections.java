@@ -36,35 +36,9 @@ final class Corrections {
       List<PlantReview> plants, Map<String, List<DoseResponse.Point>> points) {
     List<Correction> corrections = new ArrayList<>();
     points.forEach(
-        (taxon, all) -> {
-          double oldC = limitC(plants, taxon);
-          List<DoseResponse.Point> informative =
-              all.stream().filter(p -> LimitLearning.isInformative(oldC, p)).toList();
-          double wantedC = LimitLearning.wantedC(oldC, all);
-          double proposedC = LimitLearning.proposedC(oldC, wantedC);
-          if (informative.isEmpty() || Math.abs(proposedC - oldC) < LimitLearning.LEAST_K - 1e-9) {
-            return;
-          }
-          corrections.add(
-              new Correction.RootLimit(
-                  taxon,
-                  oldC,
-                  proposedC,
-                  wantedC,
-                  informative.size(),
-                  (int) informative.stream().filter(p -> !p.harmed() && p.coldC() < oldC).count(),
-                  (int) informative.stream().filter(p -> p.harmed() && p.coldC() > oldC).count(),
-                  informative.stream()
-                      .filter(p -> !p.harmed())
-                      .mapToDouble(DoseResponse.Point::coldC)
-                      .min()
-                      .orElse(Double.NaN),
-                  informative.stream()
-                      .filter(DoseResponse.Point::harmed)
-                      .mapToDouble(DoseResponse.Point::coldC)
-                      .max()
-                      .orElse(Double.NaN)));
-        });
+        (taxon, all) ->
+            LimitLearning.correction(taxon, limitC(plants, taxon), all)
+                .ifPresent(corrections::add));
     return corrections;
   }
 

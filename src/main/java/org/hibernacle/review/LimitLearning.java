@@ -1,18 +1,21 @@
 package org.hibernacle.review;
 
 import java.util.List;
+import java.util.Optional;
 import org.hibernacle.review.DoseResponse.Point;
-import org.hipparchus.special.Erf;
 
 /**
  * Moves a root limit by what plants stood and did not stand, a little at a time.
  *
  * <p>The limit so far is taken as uncertain by {@value Hazard#LIMIT_SD_K} K (normal); a plant that
- * met cold {@code x} is harmed with the chance {@code e + (1 - e) N((limit - x) / s)}, where {@code
- * s} is {@value #PLANT_SD_K} K, for plants and places differ, and {@code e} = {@value #OTHER_HARM},
- * for plants die of other things. What is wanted is the mean of the limit given all plants (Bayes).
- * A plant that was never near its limit changes nothing by itself. One year moves a limit by no
- * more than {@value #MOST_K_A_YEAR} K. All figures are our own choice.
+ * met cold {@code x} is harmed with the chance {@code e + (1 - e - f) N((limit - x) / s)}, where
+ * {@code s} is {@value #PLANT_SD_K} K, for plants and places differ, {@code e} is {@value
+ * #OTHER_HARM}, for plants die of other things, and {@code f} is {@value #LUCK}, for some are lucky
+ * and some logs are wrong. What is wanted is the limit that is likeliest given all plants (Bayes).
+ *
+ * <p>Only plants that contradict the limit may move it: down at most to the coldest that one stood
+ * below it, up at most to the warmest that harmed one less than {@value #FARTHEST_K} K above it,
+ * and by no more than {@value #MOST_K_A_YEAR} K a year. All figures are our own choice.
  */
 final class LimitLearning {
   /** How far one year moves a limit at most, K. */
@@ -24,12 +27,45 @@ final class LimitLearning {
   private static final double PLANT_SD_K = 1.5;
   private static final double OTHER_HARM = 0.1;
   private static final double LUCK = 0.05;
+
+  /** Harm further above the limit than this is laid to something else, K. */
+  private static final double FARTHEST_K = 3;
+
   private static final double STEP_K = 0.02;
   private static final double REACH_K = 8;
 
   private LimitLearning() {}
 
-  /** Where the limit would go without the bound on a year's step, °C. */
+  /** The correction of one species, if there is any. */
+  static Optional<Correction> correction(String taxon, double oldC, List<Point> points) {
+    List<Point> stood = points.stream().filter(p -> !p.harmed()).toList();
+    List<Point> harmed =
+        points.stream().filter(p -> p.harmed() && p.coldC() < oldC + FARTHEST_K).toList();
+    int survivedBelow = (int) stood.stream().filter(p -> p.coldC() < oldC).count();
+    int harmedAbove = (int) harmed.stream().filter(p -> p.coldC() > oldC).count();
+    double coldestSurvivedC = stood.stream().mapToDouble(Point::coldC).min().orElse(Double.NaN);
+    double warmestHarmedC = harmed.stream().mapToDouble(Point::coldC).max().orElse(Double.NaN);
+    double wantedC = wantedC(oldC, points);
+    double lowestC = survivedBelow > 0 ? Math.max(coldestSurvivedC, oldC - MOST_K_A_YEAR) : oldC;
+    double highestC = harmedAbove > 0 ? Math.min(warmestHarmedC, oldC + MOST_K_A_YEAR) : oldC;
+    double proposedC = Math.round(10 * Math.max(lowestC, Math.min(highestC, wantedC))) / 10.0;
+    if (Math.abs(proposedC - oldC) < LEAST_K - 1e-9) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Correction.RootLimit(
+            taxon,
+            oldC,
+            proposedC,
+            wantedC,
+            points.size(),
+            survivedBelow,
+            harmedAbove,
+            coldestSurvivedC,
+            warmestHarmedC));
+  }
+
+  /** The likeliest limit, °C. */
   static double wantedC(double oldC, List<Point> points) {
     double bestC = oldC;
     double most = Double.NEGATIVE_INFINITY;
@@ -50,19 +86,8 @@ final class LimitLearning {
     return bestC;
   }
 
-  /** The same with the bound, rounded to a tenth. */
-  static double proposedC(double oldC, double wantedC) {
-    double stepK = Math.max(-MOST_K_A_YEAR, Math.min(MOST_K_A_YEAR, wantedC - oldC));
-    return Math.round((oldC + stepK) * 10) / 10.0;
-  }
-
-  /** Whether the plant's cold, given its fate, can tell something about the limit. */
-  static boolean isInformative(double oldC, Point point) {
-    return Math.abs(wantedC(oldC, List.of(point)) - oldC) >= 0.05;
-  }
-
   private static double harmed(double limitC, double coldC) {
-    double normal = Erf.erfc((coldC - limitC) / PLANT_SD_K / Math.sqrt(2)) / 2;
+    double normal = Hazard.normal((limitC - coldC) / PLANT_SD_K);
     return OTHER_HARM + (1 - OTHER_HARM - LUCK) * normal;
   }
 }

@@ -110,8 +110,8 @@ final class ReviewNotes {
               Severity.WARNING,
               "RV-507",
               where,
-              "a move on " + day + " that was not planned, or not in this season",
-              "a day of the season, and the place in \"Stood in\"",
+              "a move on " + day + " that was not planned",
+              "the place, in \"Stood in\"",
               "left out");
         }
       }

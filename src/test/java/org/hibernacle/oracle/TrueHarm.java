@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import org.hibernacle.model.DailyExtremes;
 import org.hibernacle.model.Foliage;
 import org.hibernacle.model.Inventory;
@@ -24,7 +25,10 @@ import org.hibernacle.review.Cause;
  */
 public final class TrueHarm {
   private final Season season;
+  private final Inventory inventory;
   private final Map<Double, Oracle> byShift = new HashMap<>();
+  private final Map<Lived, List<Night>> lives = new ConcurrentHashMap<>();
+  private final Map<String, double[]> homeWeeksC = new ConcurrentHashMap<>();
 
   /**
    * A winter with its truths.
@@ -33,6 +37,7 @@ public final class TrueHarm {
    */
   public TrueHarm(
       Inventory inventory, TemperatureSeries file, Season season, List<Double> shiftsK) {
+    this.inventory = inventory;
     this.season = season;
     for (double shiftK : shiftsK) {
       TreeMap<LocalDate, DailyExtremes> days = new TreeMap<>();
@@ -53,6 +58,8 @@ public final class TrueHarm {
    */
   public record Nature(double airShiftK, double limitShiftK, double patience) {}
 
+  private record Lived(String id, List<Stay> stays, double airShiftK) {}
+
   /**
    * Harm.
    *
@@ -67,7 +74,11 @@ public final class TrueHarm {
     if (oracle == null) {
       throw new IllegalArgumentException("no air shifted by " + nature.airShiftK());
     }
-    List<Night> nights = oracle.nights(plant, stays, season);
+    List<Night> nights =
+        lives.computeIfAbsent(
+            new Lived(plant.id(), stays, nature.airShiftK()),
+            key -> oracle.nights(plant, stays, season));
+    double[] homeWeeksC = homeWeeks(oracle, plant, nature.airShiftK());
     Species species = plant.species();
     Limit roots = Limit.ofRoots(plant, season);
     Limit shoots = Limit.ofShoots(species);
@@ -80,7 +91,7 @@ public final class TrueHarm {
         continue;
       }
       dryness = night.coreIceShare() < 0.99 ? 0 : dryness + dryingOf(night, species);
-      warmKNights += tooWarm(night, species) ? night.weekMeanC() - 5 : 0;
+      warmKNights += hardy(species) ? tooWarmK(night, homeWeeksC[i]) : 0;
       darkNights += night.budsOpen() && dark(night.place()) ? 1 : 0;
       double shiftK = nature.limitShiftK();
       Optional<Cause> cause = Optional.empty();
@@ -117,6 +128,20 @@ public final class TrueHarm {
     return Optional.empty();
   }
 
+  /** Weeks' mean air at home, whatever stands there. */
+  private double[] homeWeeks(Oracle oracle, Plant plant, double airShiftK) {
+    Place home = inventory.place(plant.home());
+    return homeWeeksC.computeIfAbsent(
+        home.name() + airShiftK,
+        key ->
+            oracle
+                .nights(
+                    plant, List.of(new Stay(home, season.start(), season.endExclusive())), season)
+                .stream()
+                .mapToDouble(Night::weekMeanC)
+                .toArray());
+  }
+
   private static Cause frost(double foundC, Species species, double hardness, Cause whenHard) {
     if (foundC > 0 && !species.group().hardens()) {
       return Cause.CHILLED;
@@ -128,17 +153,18 @@ public final class TrueHarm {
     return place.roofed() && place.light() == Light.DARK;
   }
 
-  private static boolean tooWarm(Night night, Species species) {
-    boolean hardy =
-        switch (species.group()) {
-          case HARDY_CONIFER, HARDY_DECIDUOUS, HARDY_EVERGREEN -> true;
-          case TENDER_ROOTED_HARDY, MEDITERRANEAN, SUBTROPICAL, TROPICAL -> false;
-        };
-    return hardy
-        && night.dormant()
-        && night.atRest()
-        && night.place().roofed()
-        && night.weekMeanC() > 5;
+  private static boolean hardy(Species species) {
+    return switch (species.group()) {
+      case HARDY_CONIFER, HARDY_DECIDUOUS, HARDY_EVERGREEN -> true;
+      case TENDER_ROOTED_HARDY, MEDITERRANEAN, SUBTROPICAL, TROPICAL -> false;
+    };
+  }
+
+  /** Warmer under a roof than home is, and than 5 °C, from October until rest is over. */
+  private double tooWarmK(Night night, double homeWeekC) {
+    boolean counts =
+        night.place().roofed() && night.atRest() && !night.day().isBefore(season.coreStart());
+    return counts ? Math.max(0, night.weekMeanC() - Math.max(5, homeWeekC)) : 0;
   }
 
   private static double weekUnder(List<Night> nights, int last, double lowestC) {
