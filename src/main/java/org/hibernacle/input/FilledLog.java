@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.hibernacle.input.FoundSheet.FoundRow;
 import org.hibernacle.model.InAndOut;
@@ -189,7 +190,7 @@ public final class FilledLog {
     String name = sheet.text(row, heading);
     Optional<String> found =
         inventory.places().stream()
-            .map(Place::name)
+            .flatMap(p -> Stream.of(p.name(), p.name() + Place.WRAPPED))
             .filter(n -> Words.key(n).equals(Words.key(name)))
             .findFirst();
     if (found.isEmpty() && !name.isBlank()) {

@@ -7,6 +7,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.hibernacle.climate.HourlyAir;
 import org.hibernacle.climate.Winter;
 import org.hibernacle.climate.WinterSelection;
@@ -17,6 +20,8 @@ import org.hibernacle.model.KnownWinter;
 import org.hibernacle.model.Outcome;
 import org.hibernacle.model.Place;
 import org.hibernacle.model.Season;
+import org.hibernacle.model.SeasonLog;
+import org.hibernacle.planning.Covers;
 import org.hibernacle.planning.OneWinter;
 import org.hibernacle.review.PlantReviewer.Reviewed;
 
@@ -27,17 +32,28 @@ public final class Reviewer {
   private final WinterSelection selection;
   private final OneWinter one;
 
-  private Reviewer(ReviewQuestion question, WinterSelection selection) {
-    this.question = question;
-    this.season = question.log().season();
+  private Reviewer(ReviewQuestion asked, WinterSelection selection) {
+    this.season = asked.log().season();
     this.selection = selection;
-    Inventory inventory = question.inventory();
-    double latitudeDeg = inventory.settings().latitudeDeg();
+    double latitudeDeg = asked.inventory().settings().latitudeDeg();
     Map<String, HourlyAir> loggers = new HashMap<>();
-    question.loggers().forEach((place, s) -> loggers.put(place, new HourlyAir(s, latitudeDeg)));
+    asked.loggers().forEach((place, s) -> loggers.put(place, new HourlyAir(s, latitudeDeg)));
     HourlyAir air = new HourlyAir(selection.series(), latitudeDeg);
-    Winter winter = Winter.of(season, air, inventory.settings().siteColderByK());
-    one = new OneWinter(inventory, winter, loggers);
+    Winter winter = Winter.of(season, air, asked.inventory().settings().siteColderByK());
+    Inventory laid =
+        Covers.laid(asked.inventory(), List.of(winter), season, wrappedIn(asked.log()));
+    this.question = new ReviewQuestion(laid, asked.log(), asked.actual(), asked.loggers());
+    one = new OneWinter(laid, winter, loggers);
+  }
+
+  /** Names of the places in which pots were wrapped. */
+  private static Set<String> wrappedIn(SeasonLog log) {
+    Stream<String> moved = log.moves().stream().flatMap(m -> Stream.of(m.from(), m.to()));
+    Stream<String> stood = log.entries().stream().flatMap(e -> e.stoodIn().stream());
+    return Stream.concat(moved, stood)
+        .filter(name -> name.endsWith(Place.WRAPPED))
+        .map(name -> name.substring(0, name.length() - Place.WRAPPED.length()))
+        .collect(Collectors.toSet());
   }
 
   /**
