@@ -1,6 +1,11 @@
 package org.hibernacle.report;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.hibernacle.review.Correction;
 import org.hibernacle.review.Correction.LaterMove;
 import org.hibernacle.review.Correction.PlaceWarmth;
@@ -25,10 +30,30 @@ final class CorrectionTable {
                 Section.Entry.choice(
                     List.of(m.words().text("decision.accept"), m.words().text("decision.refuse"))))
             .wordsColumn("reason", 80);
+    Map<List<Object>, List<LaterMove>> later = new LinkedHashMap<>();
     for (Correction correction : m.review().corrections()) {
-      table.row(StyleRole.PLAIN, cells(m, correction));
+      if (correction instanceof LaterMove move) {
+        List<Object> alike = List.of(move.kind(), move.planned(), move.proposed());
+        later.computeIfAbsent(alike, k -> new ArrayList<>()).add(move);
+      } else {
+        table.row(StyleRole.PLAIN, cells(m, correction));
+      }
     }
+    later.values().forEach(moves -> table.row(StyleRole.PLAIN, cells(m, moves)));
     return table.build();
+  }
+
+  /** Moves of one day that could have come on one later day. */
+  private static List<Cell> cells(ReviewMaterial m, List<LaterMove> alike) {
+    LaterMove first = alike.stream().min(Comparator.comparing(LaterMove::dangerFrom)).orElseThrow();
+    String ids = alike.stream().map(LaterMove::id).collect(Collectors.joining(", "));
+    return cells(
+        m,
+        "later",
+        m.words().text("correction.move-of", m.words().of("move", first.kind()), ids),
+        new Cell.Day(first.planned(), true),
+        new Cell.Day(first.proposed(), true),
+        reason(m, first));
   }
 
   private static List<Cell> cells(ReviewMaterial m, Correction correction) {
@@ -47,14 +72,6 @@ final class CorrectionTable {
           c.place(),
           m.measures().differenceWithUnit(c.oldWarmerByK()),
           m.measures().differenceWithUnit(c.proposedWarmerByK()),
-          reason(m, c));
-    } else if (correction instanceof LaterMove c) {
-      return cells(
-          m,
-          "later",
-          m.words().text("correction.move-of", m.words().of("move", c.kind()), c.id()),
-          new Cell.Day(c.planned(), true),
-          new Cell.Day(c.proposed(), true),
           reason(m, c));
     }
     throw new IllegalArgumentException("no words for " + correction);

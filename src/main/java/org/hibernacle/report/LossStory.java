@@ -182,8 +182,9 @@ final class LossStory {
     }
     Optional<Cold> planned =
         switch (cause.get()) {
-          case FROZEN_ROOTS, CAUGHT_UNHARDENED -> Optional.of(p.asPlanned().roots());
-          case FROZEN_SHOOTS -> p.asPlanned().shoots();
+          case FROZEN_ROOTS -> p.asPlanned().hardRoots();
+          case CAUGHT_UNHARDENED -> p.asPlanned().unhardened();
+          case FROZEN_SHOOTS -> p.asPlanned().hardShoots();
           default -> Optional.empty();
         };
     String key = cause.get() == Cause.FROZEN_SHOOTS ? "as-planned-shoots" : "as-planned";

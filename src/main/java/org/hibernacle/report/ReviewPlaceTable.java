@@ -24,6 +24,9 @@ final class ReviewPlaceTable {
       PlaceTables.errorColumns(table, m.measures().degreesApart(), true);
     }
     for (PlaceReview p : m.review().places()) {
+      if (p.place().wrapOf().isPresent() && p.plants() == 0) {
+        continue;
+      }
       List<Cell> cells =
           List.of(
               new Cell.Text(p.place().name()),

@@ -18,11 +18,13 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.hibernacle.cli.Hibernacle;
 
 /**
- * Invents how the winter of 2026/27 went in the demo garden: its temperatures, and the season plan
- * with the log filled in by a keeper who did most things as planned and some not at all.
+ * Invents how the winter of 2026/27 went in the demo garden: its temperatures, what a logger in the
+ * stone shed read, and the season plan with the log filled in by a keeper who did most things as
+ * planned and some not at all.
  */
 public final class DemoWinter {
   static final String TEMPERATURES = "winter-2026-27.csv";
+  static final String LOGGER = "stone-shed-2026-27.csv";
   static final String PLAN = "season-plan-filled-in.xlsx";
 
   private static final LocalDate FIRST = LocalDate.of(2026, 7, 1);
@@ -51,6 +53,8 @@ public final class DemoWinter {
               blank("not moved"),
               outcome("branches lost"),
               remark("leaves in February, long and pale")),
+          // As planned, in a winter colder than any that the plan knew.
+          told("P13", outcome("branches lost"), noticed(2027, 4, 10)),
           // Nothing that the cold did.
           told("P30", outcome("dead"), noticed(2027, 2, 14), remark("roots brown and wet")),
           // Late, and none the worse for it.
@@ -60,10 +64,11 @@ public final class DemoWinter {
 
   private DemoWinter() {}
 
-  /** Writes both files into the folder named, planning from the demo's own. */
+  /** Writes the files into the folder named, planning from the demo's own. */
   public static void main(String[] outDir) throws IOException {
     Path folder = Files.createDirectories(Path.of(outDir[0]));
     Files.writeString(folder.resolve(TEMPERATURES), csv());
+    Files.writeString(folder.resolve(LOGGER), loggerCsv());
     Path planned = Files.createTempDirectory("demo-winter");
     PrintWriter screen = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
     Hibernacle.run(
@@ -82,6 +87,19 @@ public final class DemoWinter {
   static String csv() {
     return DemoTemperatures.csv(
         DemoTemperatures.days(LAST).stream().filter(d -> !d.date().isBefore(FIRST)).toList());
+  }
+
+  /**
+   * What the logger in the stone shed read from December to February, with new neighbours who heat
+   * more.
+   */
+  static String loggerCsv() {
+    return DemoLogger.csv(
+        DemoTemperatures.days(LAST),
+        LocalDate.of(2026, 10, 1),
+        LocalDate.of(2026, 12, 1),
+        LocalDate.of(2027, 2, 28),
+        4);
   }
 
   private static void fillIn(Path plan, Path filledIn) throws IOException {
