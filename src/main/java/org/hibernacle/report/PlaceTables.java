@@ -59,18 +59,17 @@ final class PlaceTables {
     return table.build();
   }
 
-  /** The columns of {@link #modelError}. */
+  /** The columns of {@link #modelError}; the first two on paper as well, if wanted. */
   static void errorColumns(Table table, String kelvins, boolean onPaper) {
-    List<String> differences = List.of("model-mean", "model-rms", "model-largest");
     if (onPaper) {
-      table.column("logger-hours", 12);
-      differences.forEach(id -> table.column(id, 14, kelvins));
-      table.column("model-largest-day", 14);
+      table.column("logger-hours", 12).column("model-mean", 14, kelvins);
     } else {
-      table.workbookColumn("logger-hours", 12);
-      differences.forEach(id -> table.workbookColumn(id, 14, kelvins));
-      table.workbookColumn("model-largest-day", 14);
+      table.workbookColumn("logger-hours", 12).workbookColumn("model-mean", 14, kelvins);
     }
+    table
+        .workbookColumn("model-rms", 14, kelvins)
+        .workbookColumn("model-largest", 14, kelvins)
+        .workbookColumn("model-largest-day", 14);
   }
 
   /** How far the model was from a place's logger; blank where it has none. */

@@ -55,9 +55,9 @@ public final class ReviewAuthor {
     List<Section> sections =
         List.of(
             LossTable.write(m),
-            CorrectionTable.write(m),
             ReviewPlaceTable.write(m),
             MoveComparedTable.punctuality(m),
+            CorrectionTable.write(m),
             MoveComparedTable.moves(m),
             LivedTable.write(m),
             SurvivalTable.write(m),

@@ -13,9 +13,14 @@ final class ReviewNotesTable {
     for (String key : List.of("causes", "same-air", "one-season")) {
       rows.note(StyleRole.CAUTION, "caution", m.words().text("review.caution." + key));
     }
-    Stream.concat(m.facts().diagnostics().stream(), m.review().notes().stream())
+    List<Diagnostic> met = m.facts().diagnostics();
+    Stream.concat(met.stream().filter(d -> !isToldWithThePlan(d)), m.review().notes().stream())
         .sorted(Diagnostic.ORDER)
         .forEach(rows::problem);
+    long told = met.stream().filter(ReviewNotesTable::isToldWithThePlan).count();
+    if (told > 0) {
+      rows.note(StyleRole.PLAIN, "remark", m.words().text("review.notes-of-plan", told));
+    }
     rows.note(
         StyleRole.PLAIN,
         "assumption",
@@ -28,5 +33,11 @@ final class ReviewNotesTable {
     rows.note(StyleRole.PLAIN, "source", m.words().text("source.fieller"));
     rows.origin(m.facts());
     return rows.build();
+  }
+
+  /** Defaults and the like of the inventory, which stand in the season plan already. */
+  private static boolean isToldWithThePlan(Diagnostic d) {
+    return d.severity() == Diagnostic.Severity.NOTE
+        && (d.code().startsWith("IN-1") || d.code().startsWith("IN-2"));
   }
 }
