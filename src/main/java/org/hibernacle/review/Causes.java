@@ -20,8 +20,11 @@ import org.hibernacle.model.Outcome;
  * cause goes with the outcome, and scaled to 1.
  */
 final class Causes {
-  /** Chance that a plant is harmed in a winter by something else than temperature; own choice. */
-  private static final double OTHER_REASONS = 0.2;
+  /**
+   * Weight of all that is not temperature; own choice: as much as a root ball and shoots that both
+   * came as close as a safety margin of 2 K allows, {@code 1 - (1 - N(-2 / 2.24))^2}.
+   */
+  private static final double OTHER_REASONS = 0.35;
 
   /** Causes with less than this share are left out. */
   private static final double LEAST_SHARE = 0.005;

@@ -7,11 +7,12 @@ import org.hibernacle.review.DoseResponse.Point;
 /**
  * Moves a root limit by what plants stood and did not stand, a little at a time.
  *
- * <p>The limit so far is taken as uncertain by {@value Hazard#LIMIT_SD_K} K (normal); a plant that
- * met cold {@code x} is harmed with the chance {@code e + (1 - e - f) N((limit - x) / s)}, where
- * {@code s} is {@value #PLANT_SD_K} K, for plants and places differ, {@code e} is {@value
- * #OTHER_HARM}, for plants die of other things, and {@code f} is {@value #LUCK}, for some are lucky
- * and some logs are wrong. What is wanted is the limit that is likeliest given all plants (Bayes).
+ * <p>The limit so far is held as if it were known to {@value #HELD_SD_K} K (normal), which is more
+ * than is known, so that few plants move it little; a plant that met cold {@code x} is harmed with
+ * the chance {@code e + (1 - e - f) N((limit - x) / s)}, where {@code s} is {@value #PLANT_SD_K} K,
+ * for plants and places differ, {@code e} is {@value #OTHER_HARM}, for plants die of other things,
+ * and {@code f} is {@value #LUCK}, for some are lucky and some logs are wrong. What is wanted is
+ * the limit that is likeliest given all plants (Bayes).
  *
  * <p>Only plants that contradict the limit may move it: down at most to the coldest that one stood
  * below it, up at most to the warmest that harmed one less than {@value #FARTHEST_K} K above it,
@@ -24,6 +25,7 @@ final class LimitLearning {
   /** Less than this is not worth a change, K. */
   static final double LEAST_K = 0.2;
 
+  private static final double HELD_SD_K = 1;
   private static final double PLANT_SD_K = 1.5;
   private static final double OTHER_HARM = 0.1;
   private static final double LUCK = 0.05;
@@ -72,7 +74,7 @@ final class LimitLearning {
     int steps = (int) Math.round(REACH_K / STEP_K);
     for (int i = -steps; i <= steps; i++) {
       double limitC = oldC + i * STEP_K;
-      double offSd = (limitC - oldC) / Hazard.LIMIT_SD_K;
+      double offSd = (limitC - oldC) / HELD_SD_K;
       double likely = -offSd * offSd / 2;
       for (Point point : points) {
         double harmed = harmed(limitC, point.coldC());

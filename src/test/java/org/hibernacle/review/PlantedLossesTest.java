@@ -114,6 +114,26 @@ class PlantedLossesTest {
     }
   }
 
+  /** Danger at home a fortnight after the planned day: a week later is proposed, on a weekend. */
+  @Test
+  void aMoveIsMadeLaterOnlyAfterAWinterThatWasNotMild() {
+    PlantReview larch =
+        REVIEW.plants().stream().filter(p -> p.plannedStays().size() > 1).findFirst().orElseThrow();
+    LocalDate planned = larch.plannedStays().get(1).fromInclusive();
+    Optional<LocalDate> danger = Optional.of(planned.plusDays(14));
+    WinterCompared cold = new WinterCompared(REVIEW.winter().winter(), REVIEW.winter().known(), 1);
+    WinterCompared mild = new WinterCompared(REVIEW.winter().winter(), REVIEW.winter().known(), 3);
+    var settings = REVIEW.inventory().settings();
+    Correction.LaterMove later =
+        (Correction.LaterMove) Corrections.laterMove(larch, danger, cold, settings).orElseThrow();
+    assertEquals(planned, later.planned());
+    assertEquals(planned.plusDays(7), later.proposed());
+    assertTrue(settings.isMovingDay(later.proposed()));
+    assertEquals(Optional.empty(), Corrections.laterMove(larch, danger, mild, settings));
+    Optional<LocalDate> soon = Optional.of(planned.plusDays(3));
+    assertEquals(Optional.empty(), Corrections.laterMove(larch, soon, cold, settings));
+  }
+
   @Test
   void countsAddUp() {
     Survival all = REVIEW.survival().get(0);
