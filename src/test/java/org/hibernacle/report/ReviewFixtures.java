@@ -144,7 +144,11 @@ public final class ReviewFixtures {
               Optional.empty());
       plants.add(
           plant(
-              inventory, n, harms.get(n % 3), List.of(first, second), PlanVerdict.values()[n % 3]));
+              inventory,
+              n,
+              harms.get(n == 4 ? 0 : n % 3),
+              List.of(first, second),
+              PlanVerdict.values()[n % 3]));
       n++;
     }
     plants.add(plant(inventory, n++, Outcome.GONE, List.of(), PlanVerdict.HELD));
