@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
@@ -108,8 +107,8 @@ class ReviewWorkbookTest {
       assertEquals(
           LocalDateTime.of(2027, 3, 6, 0, 0), losses.get(1).getCellAsDate(8).orElseThrow());
       List<Row> survival = book.findSheet("Survival").orElseThrow().read();
-      assertEquals(new BigDecimal("70"), survival.get(1).getCellAsNumber(4).orElseThrow());
-      // Wilson's 95 % interval of 7 in 10 is 0.397 to 0.892 (Newcombe 1998, formula of method 3).
+      assertEquals(70, survival.get(1).getCellAsNumber(4).orElseThrow().doubleValue(), 1e-9);
+      // By hand from Wilson's formula (1927): (0.7 + 0.192) / 1.384 -+ 1.96 * 0.1749 / 1.384.
       assertEquals(39.7, survival.get(1).getCellAsNumber(5).orElseThrow().doubleValue(), 0.05);
       assertEquals(89.2, survival.get(1).getCellAsNumber(6).orElseThrow().doubleValue(), 0.05);
     }
