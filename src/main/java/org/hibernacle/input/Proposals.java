@@ -3,6 +3,7 @@ package org.hibernacle.input;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import org.hibernacle.input.Quantity.Unit;
 import org.hibernacle.model.Settings.Units;
 
@@ -30,6 +31,13 @@ record Proposals(Column figure, Column soFar, Column proposed, Column accept, Co
           Column.PROPOSED_WARMTH,
           Column.ACCEPT_WARMTH,
           Column.WARMTH_REASON);
+
+  /** Whether reviews write that column; a blank form is without it. */
+  static boolean hold(Column column) {
+    return Stream.of(OF_SPECIES, OF_PLACES)
+        .flatMap(p -> Stream.of(p.soFar, p.proposed, p.accept, p.reason))
+        .anyMatch(column::equals);
+  }
 
   /** One proposal, in our units. */
   record Figures(double soFar, double proposed, String reason) {}

@@ -43,7 +43,9 @@ final class LossTable {
               value.isPresent() ? new Cell.Quantity(value.getAsDouble(), "", 0) : new Cell.Gap(),
               ReviewMaterial.day(p.noticed()),
               new Cell.Text(new LossStory(m, p).tell()),
-              ReviewMaterial.text(p.remark())));
+              p.remark().isBlank()
+                  ? new Cell.Gap()
+                  : new Cell.Text(m.words().text("loss.remark", p.remark()))));
     }
     return table.build();
   }

@@ -18,15 +18,15 @@ final class SurvivalTable {
             .column("rows", 9)
             .column("rows-survived", 10)
             .column("survived-share", 11)
-            .column("survived-low", 11)
-            .column("survived-high", 11)
+            .column("survived-low", 13)
+            .column("survived-high", 13)
             .column("rows-undamaged", 11)
             .column("undamaged-share", 11)
-            .column("undamaged-low", 11)
-            .column("undamaged-high", 11)
+            .column("undamaged-low", 13)
+            .column("undamaged-high", 13)
             .column("pots-in-all", 9)
             .column("pots-dead", 9)
-            .column("outcomes-untold", 11)
+            .column("outcomes-untold", 13)
             .column("value-dead", 11);
     for (Survival s : m.review().survival()) {
       Proportion survived = s.survived();

@@ -2,6 +2,7 @@ package org.hibernacle.review;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -135,7 +136,12 @@ final class PlantedSeason {
         plan.winters().stream()
             .map(w -> new KnownWinter(w.season(), w.coldestNightC(), w.coldestNight()))
             .toList();
-    List<Place> places = new ArrayList<>(garden.places());
+    Map<String, Place> laid = new LinkedHashMap<>();
+    garden.places().forEach(p -> laid.put(p.name(), p));
+    plan.plants().stream()
+        .flatMap(p -> p.stays().stream())
+        .forEach(s -> laid.put(s.place().name(), s.place()));
+    List<Place> places = new ArrayList<>(laid.values());
     places.add(cellar);
     Inventory wider = new Inventory(List.of(), places, garden.settings(), List.of());
     TrueHarm truth = new TrueHarm(wider, weather, SEASON, SHIFTS_K);
@@ -162,7 +168,11 @@ final class PlantedSeason {
       add(plantings.get(i), harms.get(i));
     }
     inventory =
-        new Inventory(rows.stream().map(Row::plant).toList(), places, garden.settings(), List.of());
+        new Inventory(
+            rows.stream().map(Row::plant).toList(),
+            places.stream().filter(p -> p.wrapOf().isEmpty()).toList(),
+            garden.settings(),
+            List.of());
   }
 
   /** Some of the city's plants, and evergreens whose roots stand more than the winter had. */

@@ -16,6 +16,7 @@ import org.hibernacle.report.StyleRole;
 final class CarriedSheet {
   private static final int NARROWEST = 9;
   private static final int WIDEST = 40;
+  private static final int WIDEST_REASON = 120;
 
   /** A page across holds so many at most, or they would be too small to read. */
   private static final int CHARACTERS_ACROSS = 220;
@@ -62,6 +63,10 @@ final class CarriedSheet {
     int answers = table.headings().indexOf(question.heading());
     int beside = table.headings().indexOf(question.beside());
     lists.choose(sheet, "answer", question.answers(), answers, table.rows().size());
+    if (answers + 1 < table.headings().size()) {
+      // The reason stands beside the answer and is to be read whole.
+      sheet.setColumnWidth(answers + 1, width(table, answers + 1, WIDEST_REASON) * 256);
+    }
     for (int i = 0; i < table.rows().size(); i++) {
       if (!table.rows().get(i).get(beside).equals("")) {
         XSSFRow row = sheet.getRow(i + 1);
@@ -99,9 +104,13 @@ final class CarriedSheet {
   }
 
   private static int width(SheetTable table, int column) {
+    return width(table, column, WIDEST);
+  }
+
+  private static int width(SheetTable table, int column, int widest) {
     int longest =
         table.rows().stream().mapToInt(row -> row.get(column).toString().length()).max().orElse(0);
     int heading = table.headings().get(column).length();
-    return Math.min(WIDEST, Math.max(NARROWEST, Math.max(longest, heading) + 3));
+    return Math.min(widest, Math.max(NARROWEST, Math.max(longest, heading) + 3));
   }
 }
