@@ -95,7 +95,7 @@ final class ReviewCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     OutputFolder folder = new OutputFolder(folder());
     for (String name : List.of(REVIEW, PAPER, INVENTORY)) {
-      if (isInput(folder.target(name))) {
+      if (!dryRun && isInput(folder.target(name))) {
         err().println(folder.target(name) + " is an input. Give another folder with -o.");
         return ExitCode.NOT_WRITTEN;
       }

@@ -68,7 +68,20 @@ public final class ReviewAuthor {
   }
 
   private SeasonReport inventory(List<SheetTable> sheets, List<SeasonReport.Asked> asked) {
-    return report("next.title", ReviewOverview.ofInventory(m), List.of(), sheets, asked);
+    int proposals = asked.stream().mapToInt(a -> proposals(sheets, a)).sum();
+    List<SeasonReport.Fact> overview = ReviewOverview.ofInventory(m, proposals);
+    return report("next.title", overview, List.of(), sheets, asked);
+  }
+
+  private static int proposals(List<SheetTable> sheets, SeasonReport.Asked asked) {
+    return sheets.stream()
+        .filter(t -> t.name().equals(asked.sheet()))
+        .mapToInt(
+            t -> {
+              int beside = t.headings().indexOf(asked.beside());
+              return (int) t.rows().stream().filter(r -> !r.get(beside).equals("")).count();
+            })
+        .sum();
   }
 
   private SeasonReport report(

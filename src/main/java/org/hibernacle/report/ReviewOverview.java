@@ -38,12 +38,14 @@ final class ReviewOverview {
     return overview.facts;
   }
 
-  /** What the next inventory's first sheet says. */
-  static List<SeasonReport.Fact> ofInventory(ReviewMaterial m) {
+  /**
+   * What the next inventory's first sheet says.
+   *
+   * @param asked how many proposals its sheets hold
+   */
+  static List<SeasonReport.Fact> ofInventory(ReviewMaterial m, int asked) {
     ReviewOverview overview = new ReviewOverview(m);
     overview.fact("next-plan", StyleRole.HEADING, "next-plan");
-    long asked =
-        m.review().corrections().stream().filter(c -> !(c instanceof Correction.LaterMove)).count();
     overview.fact(
         "next-asked", asked > 0 ? StyleRole.CAUTION : StyleRole.PLAIN, "next-asked", asked);
     List<PlantReview> left =
