@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.hibernacle.model.Place;
-import org.hibernacle.model.PlaceKind;
 import org.hibernacle.model.Plant;
 import org.hibernacle.physiology.Drying;
 
@@ -41,12 +40,11 @@ final class PlantTasks {
     int latest = 0;
     int place = 0;
     for (Lived lived : found.lived()) {
+      double[] dryness = Dryness.byNight(plant, winters, lived);
       int run = 0;
-      double dryness = 0;
       for (int n = 0; n < lived.path().length; n++) {
-        dryness = dryness(dryness, lived, n);
-        run = dryness > 0 ? run + 1 : 0;
-        if (dryness >= Drying.THAW_AND_WATER) {
+        run = dryness[n] > 0 ? run + 1 : 0;
+        if (dryness[n] >= Drying.THAW_AND_WATER) {
           int night = winters.planNight(lived.winter(), n);
           if (night < earliest) {
             earliest = night;
@@ -61,27 +59,6 @@ final class PlantTasks {
       String name = winters.places().get(place).name();
       tasks.add(task(Task.Kind.THAW_OUT, earliest, latest, name, OptionalDouble.of(longest)));
     }
-  }
-
-  private double dryness(double before, Lived lived, int night) {
-    return Drying.next(
-        before,
-        lived.trace().coreIceMin()[night],
-        plant.species(),
-        winters.places().get(lived.path()[night]),
-        lived.trace().airMeanC()[night],
-        crownInSnow(lived, night));
-  }
-
-  /** Share of the crown that lies in snow; empty on benches, under roofs, and without a height. */
-  private OptionalDouble crownInSnow(Lived lived, int night) {
-    boolean ground = winters.places().get(lived.path()[night]).kind() == PlaceKind.GROUND;
-    if (!ground || plant.heightCm().isEmpty()) {
-      return OptionalDouble.empty();
-    }
-    double potCm = plant.container().depthCm();
-    double crownCm = Math.max(1, plant.heightCm().getAsDouble() - potCm);
-    return OptionalDouble.of((winters.winter(lived.winter()).snowCm()[night] - potCm) / crownCm);
   }
 
   private void fleece(List<Task> tasks) {

@@ -173,7 +173,7 @@ class PlanCommandTest {
     run("plan", TOO_LITTLE_ROOM, WEATHER, "-o", folder, "-q");
     Path plan = folder.resolve("season-plan.xlsx");
     edit(plan, "Log", "Real move-in", "2026-11-07");
-    edit(plan, "Log", "Real place", read(plan, "Places", "Place"));
+    edit(plan, "Log", "Stood in", read(plan, "Places", "Place"));
     out.getBuffer().setLength(0);
     Path next = folder.resolve("next");
     run("plan", plan, file, "--as-of", "2026-11-10", "-o", next);

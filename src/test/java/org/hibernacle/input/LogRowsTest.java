@@ -33,7 +33,7 @@ class LogRowsTest {
     List<String> headings = new ArrayList<>();
     for (String id :
         List.of(
-            "id", "real-move-down", "real-move-in", "real-step-out", "real-return", "real-place")) {
+            "id", "real-move-down", "real-move-in", "real-step-out", "real-return", "stood-in")) {
       headings.add(words.text("column." + id));
     }
     return headings;

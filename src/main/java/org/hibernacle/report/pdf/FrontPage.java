@@ -10,7 +10,9 @@ import org.hibernacle.report.SeasonReport;
 import org.hibernacle.report.StyleRole;
 import org.hibernacle.report.Words;
 
-/** The first page: what the season asks for, in short. */
+/**
+ * The first page: what the season asks for, in short; a report without a calendar goes on below.
+ */
 final class FrontPage {
   private static final float GAP = 14;
   private static final float LOWEST_CHART = 150;
@@ -44,7 +46,9 @@ final class FrontPage {
       pages.addGap(GAP);
       pages.add(legend(report.legend()));
     }
-    pages.full();
+    if (!report.months().isEmpty()) {
+      pages.full();
+    }
     if (chart && !besideChart) {
       chart(report, TALLEST_CHART);
       pages.full();
