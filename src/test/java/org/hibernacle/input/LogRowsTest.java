@@ -105,7 +105,7 @@ class LogRowsTest {
     read("P-01", NOV_1, "", "", "", "Attic");
     assertEquals("IN-343", codes());
     read("P-01", "", "", NOV_1);
-    assertEquals("IN-343 IN-344", codes());
+    assertEquals("IN-344 IN-343", codes());
     assertTrue(problems.hasErrors());
   }
 
