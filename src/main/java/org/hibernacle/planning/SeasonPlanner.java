@@ -259,7 +259,7 @@ public final class SeasonPlanner {
     Plant plant = one.planner().plant();
     PlantPlanner.Found found = one.found();
     List<Move> moves = new Reasons(one.planner(), winters, inventory.settings(), found).moves();
-    List<Violation> broken = PlantPlanner.summary(found.lived());
+    List<Violation> broken = Margins.summary(found.lived());
     PlantPlan.Verdict verdict =
         found.cost().brokenTicks() > 0
             ? PlantPlan.Verdict.UNPROTECTED
@@ -272,7 +272,7 @@ public final class SeasonPlanner {
             verdict,
             Margins.tightest(winters, found.lived()),
             broken,
-            PlantPlanner.worst(found.atHome()),
+            Margins.worst(found.atHome()),
             one.displaced(),
             found.shuttle(),
             new NightTriggers(winters, new Rules(plant, winters, caution.marginK()))
