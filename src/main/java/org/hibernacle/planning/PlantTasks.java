@@ -4,12 +4,19 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.hibernacle.model.Group;
 import org.hibernacle.model.Place;
 import org.hibernacle.model.Plant;
 import org.hibernacle.physiology.Drying;
 
 /** Tasks that follow from what one plant lives through. */
 final class PlantTasks {
+  /** Warmth that wakes what has rested, °C; common practice, no source. */
+  private static final double WAKING_WARMTH_C = 10;
+
+  /** Common practice, no source. */
+  private static final int QUARANTINE_DAYS = 14;
+
   private final Plant plant;
   private final WintersOnFile winters;
   private final PlantPlanner.Found found;
@@ -27,6 +34,8 @@ final class PlantTasks {
     thawOut(tasks);
     fleece(tasks);
     keepDry(tasks);
+    wakingAlarm(tasks);
+    quarantine(tasks);
     inAndOut(tasks);
     wraps(tasks);
     twoPeople(tasks);
@@ -96,6 +105,48 @@ final class PlantTasks {
                         s.refuge().name(),
                         List.of(plant.id()),
                         OptionalDouble.of(s.mostInAWinter()))));
+  }
+
+  /** From the day on which rest is complete in the earliest winter, to the end of the stay. */
+  private void wakingAlarm(List<Task> tasks) {
+    if (!plant.species().group().restsCold()) {
+      return;
+    }
+    int rested =
+        found.lived().stream()
+            .filter(lived -> lived.state().restEnd() < lived.path().length)
+            .mapToInt(lived -> winters.planNight(lived.winter(), lived.state().restEnd()))
+            .min()
+            .orElse(Integer.MAX_VALUE);
+    for (Stay stay : found.path().stays(winters.season(), winters.places())) {
+      int from = Math.max(rested, winters.season().index(stay.fromInclusive()));
+      int last = winters.season().index(stay.toExclusive().minusDays(1));
+      boolean away = stay.place().roofed() && !stay.place().name().equals(plant.home());
+      if (away && from <= last) {
+        OptionalDouble warnC = OptionalDouble.of(WAKING_WARMTH_C);
+        tasks.add(task(Task.Kind.WAKING_ALARM, from, last, stay.place().name(), warnC));
+      }
+    }
+  }
+
+  private void quarantine(List<Task> tasks) {
+    Group group = plant.species().group();
+    if (group != Group.TROPICAL && group != Group.SUBTROPICAL) {
+      return;
+    }
+    moves.stream()
+        .filter(move -> move.kind() == Move.Kind.MOVE_IN)
+        .findFirst()
+        .ifPresent(
+            move ->
+                tasks.add(
+                    new Task(
+                        Task.Kind.QUARANTINE,
+                        move.date(),
+                        move.date().plusDays(QUARANTINE_DAYS),
+                        move.to().name(),
+                        List.of(plant.id()),
+                        OptionalDouble.empty())));
   }
 
   private void keepDry(List<Task> tasks) {
