@@ -86,6 +86,16 @@ public final class SeasonPlanner {
   }
 
   /**
+   * The same, of a plan before the season.
+   *
+   * @return empty if the file holds no usable winter
+   */
+  public static Optional<SeasonPlan> planOnly(
+      Inventory inventory, TemperatureSeries file, OptionalInt seasonYear) {
+    return planOnly(new Question(inventory, file, Map.of(), seasonYear));
+  }
+
+  /**
    * Plans, and explains one plant.
    *
    * @param id of the plant; in the inventory, else {@link IllegalArgumentException}

@@ -131,7 +131,8 @@ final class PlantedSeason {
             .place();
     Inventory garden = garden();
     SeasonPlan plan =
-        SeasonPlanner.plan(garden, before(weather), OptionalInt.of(SEASON.year())).orElseThrow();
+        SeasonPlanner.planOnly(garden, before(weather), OptionalInt.of(SEASON.year()))
+            .orElseThrow();
     winters =
         plan.winters().stream()
             .map(w -> new KnownWinter(w.season(), w.coldestNightC(), w.coldestNight()))
