@@ -57,7 +57,14 @@ class ArchitectureTest {
     row("thermal", List.of("model", "climate"), List.of());
     row("physiology", List.of("model", "climate"), List.of());
     row("planning", List.of("model", "climate", "thermal", "physiology"), List.of());
-    row("report", List.of("model", "climate", "thermal", "physiology", "planning"), List.of());
+    row(
+        "review",
+        List.of("model", "climate", "thermal", "physiology", "planning"),
+        List.of("org.hipparchus.."));
+    row(
+        "report",
+        List.of("model", "climate", "thermal", "physiology", "planning", "review"),
+        List.of());
     row("report.xlsx", List.of("report"), List.of(POI, XML_BEANS));
     row("report.pdf", List.of("report"), List.of("com.lowagie.."));
     row(
@@ -69,6 +76,7 @@ class ArchitectureTest {
             "thermal",
             "physiology",
             "planning",
+            "review",
             "report",
             "report.xlsx",
             "report.pdf"),

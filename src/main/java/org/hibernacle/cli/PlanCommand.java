@@ -329,32 +329,16 @@ final class PlanCommand implements Callable<Integer> {
       }
     }
     if (!quiet) {
-      summary(report, written);
+      Summary.print(report, written, spec.commandLine().getOut());
     }
     return plan.unprotected().findAny().isPresent() ? ExitCode.UNPROTECTED : ExitCode.DONE;
-  }
-
-  private void summary(SeasonReport report, List<Path> written) {
-    PrintWriter out = spec.commandLine().getOut();
-    out.println(report.title() + ", " + report.subtitle());
-    int width = report.overview().stream().mapToInt(f -> f.label().length()).max().orElse(0);
-    for (SeasonReport.Fact fact : report.overview()) {
-      out.println(
-          "  " + fact.label() + " ".repeat(width - fact.label().length() + 2) + fact.text());
-    }
-    written.forEach(path -> out.println("Wrote " + path));
-    out.flush();
   }
 
   private List<String> options(SeasonPlan plan) {
     List<String> options = new ArrayList<>();
     options.add("season=" + plan.season());
     asOf.ifPresent(day -> options.add("as-of=" + day));
-    TemperatureCsv.Options reading = temperatures.forReading();
-    reading.station().ifPresent(s -> options.add("station=" + s));
-    reading.unit().ifPresent(u -> options.add("unit=" + u));
-    reading.dateFormat().ifPresent(d -> options.add("date-format=" + d));
-    reading.layout().ifPresent(l -> options.add("layout=" + l));
+    options.addAll(temperatures.texts());
     options.addAll(loggers.texts());
     return options;
   }

@@ -1,5 +1,7 @@
 package org.hibernacle.cli;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.hibernacle.input.TemperatureCsv;
@@ -37,6 +39,16 @@ final class TemperatureOptions {
 
   TemperatureCsv.Options forReading() {
     return new TemperatureCsv.Options(station, unit, dateFormat, layout);
+  }
+
+  /** One text an option given. */
+  List<String> texts() {
+    List<String> texts = new ArrayList<>();
+    station.ifPresent(s -> texts.add("station=" + s));
+    unit.ifPresent(u -> texts.add("unit=" + u));
+    dateFormat.ifPresent(d -> texts.add("date-format=" + d));
+    layout.ifPresent(l -> texts.add("layout=" + l));
+    return texts;
   }
 
   /** Takes the letter in either case. */

@@ -12,6 +12,8 @@ import org.hibernacle.model.Container.Shape;
 import org.hibernacle.model.Foliage;
 import org.hibernacle.model.Group;
 import org.hibernacle.model.Light;
+import org.hibernacle.model.LogEntry.IfBlank;
+import org.hibernacle.model.Outcome;
 import org.hibernacle.model.Place.Cover;
 import org.hibernacle.model.Place.Sun;
 import org.hibernacle.model.Place.Wind;
@@ -97,6 +99,18 @@ final class Choice<T> {
   static final Choice<Boolean> ROOT_KILL_STATUS =
       new Choice<Boolean>().word("verified", true).word("memory", false);
   static final Choice<DayOfWeek> WEEKDAY = weekdays();
+  static final Choice<IfBlank> IF_BLANK = ofNames(IfBlank.values());
+  static final Choice<Outcome> OUTCOME =
+      new Choice<Outcome>()
+          .word("no damage", Outcome.NO_DAMAGE)
+          .word("tips died back", Outcome.TIPS)
+          .word("branches lost", Outcome.BRANCHES)
+          .word("dead", Outcome.DEAD)
+          .word("gone", Outcome.GONE)
+          .also(Outcome.NO_DAMAGE, "none", "fine", "ok")
+          .also(Outcome.TIPS, "tips")
+          .also(Outcome.BRANCHES, "branches")
+          .also(Outcome.DEAD, "died", "lost");
 
   private final Map<String, T> byKey = new LinkedHashMap<>();
   private final Map<T, String> words = new LinkedHashMap<>();

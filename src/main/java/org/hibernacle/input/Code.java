@@ -52,10 +52,27 @@ final class Code {
   static final String OWN_SPECIES = "IN-204";
   static final String ROW_BY_CULTIVAR = "IN-205";
 
-  static final String LOG_DATE = "IN-341";
-  static final String LOG_DATE_LATER = "IN-342";
-  static final String LOG_PLACE = "IN-343";
-  static final String LOG_WHERE = "IN-344";
+  static final String REAL_DATE = "IN-341";
+  static final String REAL_DATE_LATER = "IN-342";
+  static final String REAL_PLACE_UNKNOWN = "IN-343";
+  static final String REAL_PLACE_MISSING = "IN-344";
+
+  static final String NO_LOG = "IN-350";
+  static final String PLAN_HEADING = "IN-351";
+  static final String LOG_DATE = "IN-352";
+  static final String LOG_CHOICE = "IN-353";
+  static final String LOG_PLACE = "IN-354";
+  static final String LOG_TWICE = "IN-355";
+  static final String LOG_OF_UNKNOWN = "IN-356";
+  static final String LOG_SEASON = "IN-357";
+  static final String LOG_ORDER = "IN-358";
+  static final String LOG_STOOD_IN = "IN-359";
+  static final String LOG_NOTICED = "IN-360";
+  static final String NO_SEASON = "IN-361";
+
+  static final String NOTHING_PROPOSED = "IN-370";
+  static final String NOT_ACCEPTED = "IN-371";
+  static final String ACCEPTED = "IN-372";
 
   private Code() {}
 }

@@ -15,6 +15,11 @@ enum InventorySheet {
   /** Sheets of the blank form that only help to fill it in; they are not carried along. */
   private static final Set<String> HELP = Set.of("guide", "lists");
 
+  /** Sheets that losses reviews write; they are carried along, and nothing is read from them. */
+  static final String HISTORY = "History";
+
+  static final String SET_ASIDE = "Set aside";
+
   private final String title;
   private final String otherKey;
 
@@ -37,6 +42,12 @@ enum InventorySheet {
     return Arrays.stream(values())
         .filter(s -> Words.key(s.title).equals(key) || s.otherKey.equals(key))
         .findFirst();
+  }
+
+  /** Whether reviews wrote it. */
+  static boolean isOfReviews(String name) {
+    String key = Words.key(name);
+    return key.equals(Words.key(HISTORY)) || key.equals(Words.key(SET_ASIDE));
   }
 
   static boolean isHelp(String name) {

@@ -112,7 +112,8 @@ public final class InventoryWorkbook {
               "sheets \"" + first.name() + "\" and \"" + found.name() + "\" mean the same",
               "one sheet " + kind.get().title());
         }
-      } else if (!InventorySheet.isHelp(found.name())) {
+      } else if (!InventorySheet.isHelp(found.name())
+          && !InventorySheet.isOfReviews(found.name())) {
         problems.note(
             Code.UNKNOWN_SHEET,
             found.where(),

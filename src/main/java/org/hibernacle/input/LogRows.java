@@ -16,11 +16,11 @@ import org.hibernacle.model.SheetTable;
 
 /**
  * Reads the real dates out of a filled-in log: which plant was carried where on which day. Where it
- * was put is the place that the plan had for such a move, unless <em>Real place</em> names another
- * for the last one.
+ * was put is the place that the plan had for such a move, unless <em>Stood in</em> names another
+ * for the last one but a return.
  */
 public final class LogRows {
-  private static final String REAL_PLACE = "Real place";
+  private static final String REAL_PLACE = "Stood in";
 
   /** A column of real dates. */
   private enum Kind {
@@ -93,10 +93,13 @@ public final class LogRows {
     }
     dated.sort(Comparator.comparing(Dated::date).thenComparing(Dated::kind));
     List<MoveMade> made = new ArrayList<>();
+    int lastAway = -1;
     for (int i = 0; i < dated.size(); i++) {
-      boolean last = i == dated.size() - 1;
+      lastAway = dated.get(i).kind() == Kind.RETURN ? lastAway : i;
+    }
+    for (int i = 0; i < dated.size(); i++) {
       Dated move = dated.get(i);
-      place(plant, move, last ? realPlace : "")
+      place(plant, move, i == lastAway ? realPlace : "")
           .ifPresent(place -> made.add(new MoveMade(plant.id(), move.date(), place)));
     }
     return made;
@@ -115,10 +118,10 @@ public final class LogRows {
     Optional<LocalDate> date = date(value);
     if (date.isEmpty()) {
       problems.error(
-          Code.LOG_DATE, where, "\"" + value + "\"", "the day of the move, such as 2026-11-08");
+          Code.REAL_DATE, where, "\"" + value + "\"", "the day of the move, such as 2026-11-08");
     } else if (date.get().isAfter(asOf)) {
       problems.warning(
-          Code.LOG_DATE_LATER,
+          Code.REAL_DATE_LATER,
           where,
           date.get() + ", after the day of the plan",
           "a day up to " + asOf,
@@ -144,7 +147,7 @@ public final class LogRows {
       Optional<String> known = known(realPlace);
       if (known.isEmpty()) {
         problems.error(
-            Code.LOG_PLACE,
+            Code.REAL_PLACE_UNKNOWN,
             where(plant, REAL_PLACE),
             "\"" + realPlace + "\"",
             "a place of the sheet Places");
@@ -162,7 +165,7 @@ public final class LogRows {
             .flatMap(m -> known(m.to()));
     if (planned.isEmpty()) {
       problems.error(
-          Code.LOG_WHERE,
+          Code.REAL_PLACE_MISSING,
           where(plant, move.kind().heading),
           move.date() + ", but the plan has no " + move.kind().move + " for it",
           "in " + REAL_PLACE + " the place where it stands now");

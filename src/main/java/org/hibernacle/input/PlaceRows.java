@@ -1,5 +1,6 @@
 package org.hibernacle.input;
 
+import static org.hibernacle.input.Column.ACCEPT_WARMTH;
 import static org.hibernacle.input.Column.CLEAR_HEIGHT;
 import static org.hibernacle.input.Column.COVER;
 import static org.hibernacle.input.Column.COVER_DEPTH;
@@ -12,6 +13,7 @@ import static org.hibernacle.input.Column.LOWEST_HELD;
 import static org.hibernacle.input.Column.PLACE;
 import static org.hibernacle.input.Column.PLACE_LIGHT;
 import static org.hibernacle.input.Column.PLACE_NOTES;
+import static org.hibernacle.input.Column.PROPOSED_WARMTH;
 import static org.hibernacle.input.Column.SUN;
 import static org.hibernacle.input.Column.VENTS;
 import static org.hibernacle.input.Column.WARMER_BY;
@@ -106,12 +108,19 @@ final class PlaceRows {
             row.choice(PLACE_LIGHT, Choice.LIGHT, kind.defaultLight()),
             lowest,
             highest,
-            row.number(WARMER_BY, -10, 30, kind.defaultWarmerByK()),
+            warmerByK(row, kind),
             row.number(LAG, 0, 2000, kind.defaultLagHours()),
             holdsDownTo,
             row.number(CLEAR_HEIGHT, 1, 2000),
             row.choice(VENTS, Choice.YES_NO, kind == PlaceKind.GLASSHOUSE),
             row.text(PLACE_NOTES)));
+  }
+
+  private static double warmerByK(Row row, PlaceKind kind) {
+    OptionalDouble accepted = Proposal.accepted(row, PROPOSED_WARMTH, ACCEPT_WARMTH, -10, 30);
+    return accepted.isPresent()
+        ? accepted.getAsDouble()
+        : row.number(WARMER_BY, -10, 30, kind.defaultWarmerByK());
   }
 
   private static Sun defaultSun(PlaceKind kind) {

@@ -2,6 +2,7 @@ package org.hibernacle.input;
 
 import java.time.DateTimeException;
 import java.time.DayOfWeek;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.EnumSet;
 import java.util.IllformedLocaleException;
@@ -10,6 +11,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.hibernacle.model.DateSpan;
 import org.hibernacle.model.Settings;
 import org.hibernacle.model.Settings.Paper;
@@ -19,6 +21,10 @@ import org.hibernacle.model.Settings.Units;
 final class SettingsRows {
   static final double SITE_COLDER_K = 1.5;
   static final double SAFETY_MARGIN_K = 2;
+
+  /** A year of them. */
+  private static final int MOST_EXTRA_DAYS = 366;
+
   private static final Set<DayOfWeek> WEEKEND = EnumSet.of(DayOfWeek.SATURDAY, DayOfWeek.SUNDAY);
 
   private SettingsRows() {}
@@ -50,7 +56,8 @@ final class SettingsRows {
             row.whole(Column.MINUTES_PER_DAY, 1, 1440),
             row.choice(Column.PAPER, Choice.PAPER, Paper.A4),
             row.choice(Column.FIRST_DAY_OF_WEEK, Choice.WEEKDAY, DayOfWeek.MONDAY),
-            language(row));
+            language(row),
+            extraMovingDays(row));
     return latitude.isPresent() ? Optional.of(settings) : Optional.empty();
   }
 
@@ -93,6 +100,20 @@ final class SettingsRows {
             Code.BAD_SETTING,
             "first and last day such as \"2026-12-20 to 2027-01-06\"; several with ; between")
         .orElse(List.of());
+  }
+
+  private static Set<LocalDate> extraMovingDays(Row row) {
+    List<DateSpan> spans =
+        row.parsed(
+                Column.EXTRA_MOVING_DAYS,
+                DayLists::spans,
+                Code.BAD_SETTING,
+                "days such as \"2026-11-04\"; several with ; between")
+            .orElse(List.of());
+    return spans.stream()
+        .flatMap(span -> span.fromInclusive().datesUntil(span.toExclusive()))
+        .limit(MOST_EXTRA_DAYS)
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   private static Locale language(Row row) {

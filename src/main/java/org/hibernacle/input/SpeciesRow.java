@@ -1,5 +1,6 @@
 package org.hibernacle.input;
 
+import static org.hibernacle.input.Column.ACCEPT_LIMIT;
 import static org.hibernacle.input.Column.CHILL_NEED;
 import static org.hibernacle.input.Column.CHILL_PORTIONS;
 import static org.hibernacle.input.Column.COMMON_NAMES;
@@ -12,6 +13,7 @@ import static org.hibernacle.input.Column.LIGHT_IN_STORE;
 import static org.hibernacle.input.Column.MAX_STORE;
 import static org.hibernacle.input.Column.MIN_STORE;
 import static org.hibernacle.input.Column.NEW_GROWTH_LIMIT;
+import static org.hibernacle.input.Column.PROPOSED_LIMIT;
 import static org.hibernacle.input.Column.ROOT_LIMIT;
 import static org.hibernacle.input.Column.SOURCES;
 import static org.hibernacle.input.Column.SPECIES_NOTES;
@@ -67,7 +69,11 @@ final class SpeciesRow {
             ZONE,
             row.parsed(ZONE, SpeciesRow::zone, Code.BAD_CHOICE, "a zone from 1a to 13b"),
             Species::zone);
-    Optional<Double> rootLimitC = needed(ROOT_LIMIT, Species::rootLimitC);
+    OptionalDouble acceptedC = Proposal.accepted(row, PROPOSED_LIMIT, ACCEPT_LIMIT, -60, 40);
+    Optional<Double> rootLimitC =
+        acceptedC.isPresent()
+            ? Optional.of(acceptedC.getAsDouble())
+            : needed(ROOT_LIMIT, Species::rootLimitC);
     Optional<Double> unhardenedC = needed(UNHARDENED_LIMIT, Species::unhardenedLimitC);
     Optional<Double> newGrowthC = needed(NEW_GROWTH_LIMIT, Species::newGrowthLimitC);
     Optional<Double> minStoreC = needed(MIN_STORE, Species::minStoreC);
@@ -110,7 +116,7 @@ final class SpeciesRow {
             zone.get(),
             rootKill,
             rootLimitC.get(),
-            basis(),
+            acceptedC.isPresent() ? OWN : basis(),
             unhardenedC.get(),
             newGrowthC.get(),
             chill.get(),

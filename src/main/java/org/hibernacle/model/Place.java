@@ -47,6 +47,9 @@ public record Place(
     Optional<LocalDate> coverFrom,
     Optional<String> wrapOf) {
 
+  /** What the name of a place in which pots are wrapped ends with. */
+  public static final String WRAPPED = ", wrapped";
+
   /** How much sun reaches the place. */
   public enum Sun {
     NONE,

@@ -29,7 +29,7 @@ import org.hibernacle.thermal.ThermalClass;
  * stands there uncovered has a day's mean of that, between the start of the core months and
  * midwinter. A plan has one date for all winters, and the earliest is the safe one.
  */
-final class Covers {
+public final class Covers {
   static final double COOLED_C = 2;
 
   /** Thickness of the ring of mulch round a wrapped pot, cm; own choice. */
@@ -42,10 +42,14 @@ final class Covers {
   private final List<Winter> winters;
   private final Season season;
 
-  private Covers(Inventory inventory, List<Winter> winters, Season season) {
+  private final Set<String> wrappedAnyway;
+
+  private Covers(
+      Inventory inventory, List<Winter> winters, Season season, Set<String> wrappedAnyway) {
     this.inventory = inventory;
     this.winters = winters;
     this.season = season;
+    this.wrappedAnyway = wrappedAnyway;
   }
 
   /**
@@ -56,7 +60,18 @@ final class Covers {
    * @param season planned
    */
   static Inventory laid(Inventory inventory, List<Winter> winters, Season season) {
-    Covers covers = new Covers(inventory, winters, season);
+    return laid(inventory, winters, season, Set.of());
+  }
+
+  /**
+   * The same for a season that was planned before.
+   *
+   * @param wrappedAnyway names of the places in which pots were wrapped, whatever the inventory
+   *     says now
+   */
+  public static Inventory laid(
+      Inventory inventory, List<Winter> winters, Season season, Set<String> wrappedAnyway) {
+    Covers covers = new Covers(inventory, winters, season, wrappedAnyway);
     Stream<Place> dated = inventory.places().stream().map(covers::dated);
     return inventory.in(Stream.concat(dated, covers.wraps().stream()).toList());
   }
@@ -100,10 +115,12 @@ final class Covers {
           inventory.places().stream()
               .anyMatch(p -> p.wrapOf().filter(place.name()::equals).isPresent());
       boolean bare = !place.roofed() && place.cover() == Cover.NONE;
-      if (homes.contains(place.name()) && bare && !done) {
+      boolean wanted =
+          (homes.contains(place.name()) && bare) || wrappedAnyway.contains(place.name());
+      if (wanted && !done) {
         boolean ground = place.kind() == PlaceKind.GROUND;
         Cover wrap = ground ? Cover.MULCH : Cover.FLEECE;
-        wraps.add(place.wrapped(place.name() + ", wrapped", wrap, ground ? RING_CM : 0));
+        wraps.add(place.wrapped(place.name() + Place.WRAPPED, wrap, ground ? RING_CM : 0));
       }
     }
     return wraps;

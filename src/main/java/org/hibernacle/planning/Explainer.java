@@ -50,7 +50,7 @@ final class Explainer {
         winters.places().get(p),
         fit,
         broken(lives),
-        PlantPlanner.worst(lives),
+        Margins.worst(lives),
         days.stream().findFirst(),
         days.isEmpty() ? Optional.empty() : Optional.of(days.get(days.size() - 1)));
   }
@@ -60,7 +60,7 @@ final class Explainer {
     return new WinterLived(
         winter.season(),
         Margins.tightest(winters, List.of(lived)),
-        PlantPlanner.worst(List.of(lived)),
+        Margins.worst(List.of(lived)),
         found.excused().contains(lived.winter()),
         day(lived, lived.state().restEnd()),
         day(lived, lived.state().budBreak()));
@@ -102,7 +102,7 @@ final class Explainer {
     List<Lived> lives = told(planner.live(path, found.shuttle()));
     Optional<LocalDate> date =
         night < 0 ? Optional.empty() : Optional.of(winters.season().day(night));
-    return new WhatIf(move, kind, date, broken(lives), PlantPlanner.worst(lives));
+    return new WhatIf(move, kind, date, broken(lives), Margins.worst(lives));
   }
 
   /** Without what the accepted risk allows. */

@@ -88,10 +88,7 @@ final class Ledger {
 
   private void book(Load load, Path path, int sign) {
     for (int n = 0; n < path.placeByNight().length; n++) {
-      int place = path.placeByNight()[n];
-      if (place != load.home()) {
-        takenM2[place][n] += sign * load.floorM2();
-      }
+      takenM2[path.placeByNight()[n]][n] += sign * load.floorM2();
     }
     for (int night : path.moveNights()) {
       pots[night] += sign * (long) load.pots();

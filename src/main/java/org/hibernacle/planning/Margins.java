@@ -1,9 +1,12 @@
 package org.hibernacle.planning;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.hibernacle.climate.Winter;
 
-/** How close root balls come to their limits. */
+/** How close lives come to what harms, and what of it happened. */
 final class Margins {
   private Margins() {}
 
@@ -30,5 +33,31 @@ final class Margins {
         winters.places().get(closest.path()[night]).name(),
         closest.trace().ballMinC()[night],
         closest.state().rootLimitC()[night]);
+  }
+
+  /** The worst violation of any winter; ties by date. */
+  static Optional<Violation> worst(List<Lived> lives) {
+    return lives.stream()
+        .flatMap(lived -> lived.violations().stream())
+        .map(Lived.Broken::violation)
+        .max(
+            Comparator.comparingDouble(Violation::deficitK)
+                .thenComparing(Violation::day, Comparator.reverseOrder()));
+  }
+
+  /** All violations, one a rule and winter: the worst of each, by date. */
+  static List<Violation> summary(List<Lived> lives) {
+    List<Violation> worst = new ArrayList<>();
+    for (Lived lived : lives) {
+      for (Rule rule : Rule.values()) {
+        lived.violations().stream()
+            .map(Lived.Broken::violation)
+            .filter(v -> v.rule() == rule)
+            .max(Comparator.comparingDouble(Violation::deficitK))
+            .ifPresent(worst::add);
+      }
+    }
+    worst.sort(Comparator.comparing(Violation::day).thenComparing(Violation::rule));
+    return worst;
   }
 }

@@ -73,6 +73,20 @@ public record Move(
     /** The wrap comes off again. */
     UNWRAP;
 
+    /** What a move between two places is called for a plant of that home. */
+    public static Kind of(Place from, Place to, String home) {
+      if (to.wrapOf().isPresent()) {
+        return WRAP;
+      }
+      if (to.name().equals(home)) {
+        return from.wrapOf().isPresent() ? UNWRAP : RETURN;
+      }
+      if (to.roofed()) {
+        return MOVE_IN;
+      }
+      return from.roofed() ? STEP_OUT : MOVE_DOWN;
+    }
+
     /** Whether the pot is carried at all. */
     public boolean carries() {
       return this != WRAP && this != UNWRAP;

@@ -4,17 +4,14 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.BiFunction;
 import java.util.function.BiPredicate;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
-import org.hibernacle.model.MoveMade;
 import org.hibernacle.model.Place;
 import org.hibernacle.model.Plant;
 import org.hibernacle.model.Season;
@@ -41,7 +38,7 @@ final class PlantPlanner {
   private final WintersOnFile winters;
   private final Season season;
   private final int home;
-  private final int[] begun;
+  private final Begun begun;
   private final int failuresAllowed;
   private final Trial trial;
   private final List<PlaceFit> fits;
@@ -77,8 +74,8 @@ final class PlantPlanner {
     this.settings = settings;
     this.winters = winters;
     season = winters.season();
-    home = index(plant.home());
-    begun = begun();
+    begun = Begun.of(plant, winters);
+    home = begun.home();
     failuresAllowed = caution.failuresAllowed(plant);
     trial = new Trial(plant, winters, caution.marginK());
     fits =
@@ -96,49 +93,19 @@ final class PlantPlanner {
     comfort = Comfort.costs(plant.species(), home, winters);
     known = new KnownBreaks(winters);
     atHome =
-        standsAtHome()
+        begun.atHome()
             ? IntStream.range(0, winters.count()).mapToObj(w -> trial.atHome(w, home)).toList()
-            : trial.live(leftStanding().placeByNight());
-  }
-
-  /** Places of the nights that can not be changed any more; none for a plan before the season. */
-  private int[] begun() {
-    int tonight = winters.outlook().tonight();
-    List<MoveMade> made = winters.outlook().madeBy(plant);
-    boolean carriedToday =
-        !made.isEmpty() && season.index(made.get(made.size() - 1).date()) == tonight;
-    int[] places = new int[carriedToday ? tonight + 1 : tonight];
-    Arrays.fill(places, home);
-    for (MoveMade move : made) {
-      Arrays.fill(places, season.index(move.date()), places.length, index(move.place()));
-    }
-    return places;
-  }
-
-  private boolean standsAtHome() {
-    return IntStream.of(begun).allMatch(place -> place == home);
-  }
-
-  /** Index of the place where it stands now. */
-  private int standsIn() {
-    return begun.length == 0 ? home : begun[begun.length - 1];
+            : trial.live(begun.leftStanding(season.days()).placeByNight());
   }
 
   /** First night that can still be changed. */
   int firstFree() {
-    return begun.length;
-  }
-
-  /** The path without any more moves. */
-  private Path leftStanding() {
-    int[] places = Arrays.copyOf(begun, season.days());
-    Arrays.fill(places, begun.length, places.length, standsIn());
-    return new Path(places);
+    return begun.firstFree();
   }
 
   /** What it asks of places and hands. */
   Ledger.Load load() {
-    return Ledger.Load.of(plant, home, standsIn());
+    return Ledger.Load.of(plant, home, begun.standsIn());
   }
 
   private PlantPlanner(PlantPlanner other) {
@@ -191,7 +158,7 @@ final class PlantPlanner {
     Found next = best;
     for (int failures = 1; failures <= failuresAllowed; failures++) {
       List<Found> others = new ArrayList<>();
-      for (int winter : binding(next)) {
+      for (int winter : BindingWinters.of(next, winters)) {
         Set<Integer> excused = new TreeSet<>(next.excused());
         excused.add(winter);
         others.add(search(excused, Openings.ALL));
@@ -243,7 +210,8 @@ final class PlantPlanner {
    */
   Found search(Set<Integer> excused, Openings openings) {
     Found found = search(excused, openings, false);
-    if (found.cost().brokenTicks() == 0 || !StaySearch.isShort(begun, Stay.LEAST_NIGHTS)) {
+    if (found.cost().brokenTicks() == 0
+        || !StaySearch.isShort(begun.placeByNight(), Stay.LEAST_NIGHTS)) {
       return found;
     }
     // What stands in danger may be carried again before its least stay is over.
@@ -252,7 +220,7 @@ final class PlantPlanner {
   }
 
   private Found search(Set<Integer> excused, Openings openings, boolean sooner) {
-    Path path = leftStanding();
+    Path path = begun.leftStanding(season.days());
     List<Lived> lived = atHome;
     int[][] worst = known.worst(excused);
     for (int round = 0; round < MOST_ROUNDS; round++) {
@@ -305,7 +273,7 @@ final class PlantPlanner {
         Stay.LEAST_NIGHTS,
         (night, from, to) -> openings.handsFree(night) && mayMove(night, byName[from], byName[to]),
         (rank, night) -> openings.open(byName[rank], night),
-        new StaySearch.Begun(IntStream.of(begun).map(this::rank).toArray(), sooner));
+        new StaySearch.Begun(IntStream.of(begun.placeByNight()).map(this::rank).toArray(), sooner));
   }
 
   private int rank(int place) {
@@ -372,40 +340,6 @@ final class PlantPlanner {
     return new Found(path, lived, atHome, excused, cost, Optional.empty());
   }
 
-  /**
-   * Winters that may hold the dates where they are: the one that is first to break a rule at home,
-   * the one that is last to, the worst there, and those that the path itself breaks a rule in.
-   */
-  private Set<Integer> binding(Found found) {
-    Set<Integer> binding = new LinkedHashSet<>();
-    List<Lived> threatened =
-        atHome.stream()
-            .filter(lived -> !found.excused().contains(lived.winter()))
-            .filter(lived -> !lived.violations().isEmpty())
-            .toList();
-    BiFunction<Lived, Comparator<Integer>, Integer> night =
-        (lived, order) ->
-            lived.violations().stream()
-                .map(b -> winters.planNight(lived.winter(), b.night()))
-                .max(order)
-                .orElseThrow();
-    threatened.stream()
-        .min(Comparator.comparing(lived -> night.apply(lived, Comparator.reverseOrder())))
-        .ifPresent(lived -> binding.add(lived.winter()));
-    threatened.stream()
-        .max(Comparator.comparing(lived -> night.apply(lived, Comparator.naturalOrder())))
-        .ifPresent(lived -> binding.add(lived.winter()));
-    threatened.stream()
-        .max(Comparator.comparingLong(lived -> KnownBreaks.ticks(List.of(lived), Set.of())))
-        .ifPresent(lived -> binding.add(lived.winter()));
-    found.lived().stream()
-        .filter(lived -> !lived.violations().isEmpty())
-        .map(Lived::winter)
-        .filter(w -> !found.excused().contains(w))
-        .forEach(binding::add);
-    return binding;
-  }
-
   /** Lives any other path, for reasons. */
   List<Lived> live(Path path) {
     return trial.live(path.placeByNight());
@@ -440,7 +374,7 @@ final class PlantPlanner {
   /** Whether the plant may be carried on that night's day. */
   boolean mayMove(int night, int from, int to) {
     LocalDate day = season.day(night);
-    if (night < begun.length) {
+    if (night < begun.firstFree()) {
       return false;
     }
     if (!settings.isMovingDay(day)) {
@@ -455,13 +389,6 @@ final class PlantPlanner {
     return from != home || plant.notAfter().filter(day::isAfter).isEmpty();
   }
 
-  private int index(String name) {
-    return IntStream.range(0, winters.places().size())
-        .filter(p -> winters.places().get(p).name().equals(name))
-        .findFirst()
-        .orElseThrow();
-  }
-
   Plant plant() {
     return plant;
   }
@@ -469,31 +396,5 @@ final class PlantPlanner {
   /** Index of the plant's home. */
   int home() {
     return home;
-  }
-
-  /** The worst violation of any winter; ties by date. */
-  static Optional<Violation> worst(List<Lived> lives) {
-    return lives.stream()
-        .flatMap(lived -> lived.violations().stream())
-        .map(Lived.Broken::violation)
-        .max(
-            Comparator.comparingDouble(Violation::deficitK)
-                .thenComparing(Violation::day, Comparator.reverseOrder()));
-  }
-
-  /** All violations, one a rule and winter: the worst of each, by date. */
-  static List<Violation> summary(List<Lived> lives) {
-    List<Violation> worst = new ArrayList<>();
-    for (Lived lived : lives) {
-      for (Rule rule : Rule.values()) {
-        lived.violations().stream()
-            .map(Lived.Broken::violation)
-            .filter(v -> v.rule() == rule)
-            .max(Comparator.comparingDouble(Violation::deficitK))
-            .ifPresent(worst::add);
-      }
-    }
-    worst.sort(Comparator.comparing(Violation::day).thenComparing(Violation::rule));
-    return worst;
   }
 }

@@ -4,13 +4,19 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.hibernacle.model.Group;
 import org.hibernacle.model.Place;
-import org.hibernacle.model.PlaceKind;
 import org.hibernacle.model.Plant;
 import org.hibernacle.physiology.Drying;
 
 /** Tasks that follow from what one plant lives through. */
 final class PlantTasks {
+  /** Warmth that wakes what has rested, °C; common practice, no source. */
+  private static final double WAKING_WARMTH_C = 10;
+
+  /** Common practice, no source. */
+  private static final int QUARANTINE_DAYS = 14;
+
   private final Plant plant;
   private final WintersOnFile winters;
   private final PlantPlanner.Found found;
@@ -28,6 +34,8 @@ final class PlantTasks {
     thawOut(tasks);
     fleece(tasks);
     keepDry(tasks);
+    wakingAlarm(tasks);
+    quarantine(tasks);
     inAndOut(tasks);
     wraps(tasks);
     twoPeople(tasks);
@@ -41,12 +49,11 @@ final class PlantTasks {
     int latest = 0;
     int place = 0;
     for (Lived lived : found.lived()) {
+      double[] dryness = Dryness.byNight(plant, winters, lived);
       int run = 0;
-      double dryness = 0;
       for (int n = 0; n < lived.path().length; n++) {
-        dryness = dryness(dryness, lived, n);
-        run = dryness > 0 ? run + 1 : 0;
-        if (dryness >= Drying.THAW_AND_WATER) {
+        run = dryness[n] > 0 ? run + 1 : 0;
+        if (dryness[n] >= Drying.THAW_AND_WATER) {
           int night = winters.planNight(lived.winter(), n);
           if (night < earliest) {
             earliest = night;
@@ -61,27 +68,6 @@ final class PlantTasks {
       String name = winters.places().get(place).name();
       tasks.add(task(Task.Kind.THAW_OUT, earliest, latest, name, OptionalDouble.of(longest)));
     }
-  }
-
-  private double dryness(double before, Lived lived, int night) {
-    return Drying.next(
-        before,
-        lived.trace().coreIceMin()[night],
-        plant.species(),
-        winters.places().get(lived.path()[night]),
-        lived.trace().airMeanC()[night],
-        crownInSnow(lived, night));
-  }
-
-  /** Share of the crown that lies in snow; empty on benches, under roofs, and without a height. */
-  private OptionalDouble crownInSnow(Lived lived, int night) {
-    boolean ground = winters.places().get(lived.path()[night]).kind() == PlaceKind.GROUND;
-    if (!ground || plant.heightCm().isEmpty()) {
-      return OptionalDouble.empty();
-    }
-    double potCm = plant.container().depthCm();
-    double crownCm = Math.max(1, plant.heightCm().getAsDouble() - potCm);
-    return OptionalDouble.of((winters.winter(lived.winter()).snowCm()[night] - potCm) / crownCm);
   }
 
   private void fleece(List<Task> tasks) {
@@ -119,6 +105,48 @@ final class PlantTasks {
                         s.refuge().name(),
                         List.of(plant.id()),
                         OptionalDouble.of(s.mostInAWinter()))));
+  }
+
+  /** From the day on which rest is complete in the earliest winter, to the end of the stay. */
+  private void wakingAlarm(List<Task> tasks) {
+    if (!plant.species().group().restsCold()) {
+      return;
+    }
+    int rested =
+        found.lived().stream()
+            .filter(lived -> lived.state().restEnd() < lived.path().length)
+            .mapToInt(lived -> winters.planNight(lived.winter(), lived.state().restEnd()))
+            .min()
+            .orElse(Integer.MAX_VALUE);
+    for (Stay stay : found.path().stays(winters.season(), winters.places())) {
+      int from = Math.max(rested, winters.season().index(stay.fromInclusive()));
+      int last = winters.season().index(stay.toExclusive().minusDays(1));
+      boolean away = stay.place().roofed() && !stay.place().name().equals(plant.home());
+      if (away && from <= last) {
+        OptionalDouble warnC = OptionalDouble.of(WAKING_WARMTH_C);
+        tasks.add(task(Task.Kind.WAKING_ALARM, from, last, stay.place().name(), warnC));
+      }
+    }
+  }
+
+  private void quarantine(List<Task> tasks) {
+    Group group = plant.species().group();
+    if (group != Group.TROPICAL && group != Group.SUBTROPICAL) {
+      return;
+    }
+    moves.stream()
+        .filter(move -> move.kind() == Move.Kind.MOVE_IN)
+        .findFirst()
+        .ifPresent(
+            move ->
+                tasks.add(
+                    new Task(
+                        Task.Kind.QUARANTINE,
+                        move.date(),
+                        move.date().plusDays(QUARANTINE_DAYS),
+                        move.to().name(),
+                        List.of(plant.id()),
+                        OptionalDouble.empty())));
   }
 
   private void keepDry(List<Task> tasks) {

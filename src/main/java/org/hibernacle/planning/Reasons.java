@@ -48,7 +48,9 @@ final class Reasons {
       int previous = i > 0 ? nights.get(i - 1) : 0;
       int from = path.placeByNight()[night - 1];
       int to = path.placeByNight()[night];
-      Move.Kind kind = kind(from, to);
+      Place fromPlace = winters.places().get(from);
+      Place toPlace = winters.places().get(to);
+      Move.Kind kind = Move.Kind.of(fromPlace, toPlace, winters.places().get(home).name());
       boolean last = i + 1 == nights.size();
       boolean made = night < planner.firstFree();
       boolean nightsBack = last && shuttled;
@@ -65,8 +67,6 @@ final class Reasons {
         because = first(staying, night, next, from);
         ownDays = lastSafeDays(staying, previous, next, from);
       }
-      Place fromPlace = winters.places().get(from);
-      Place toPlace = winters.places().get(to);
       LocalDate day = winters.season().day(night);
       moves.add(new Move(kind, day, fromPlace, toPlace, because, ownDays, made));
     }
@@ -113,20 +113,6 @@ final class Reasons {
         .filter(b -> b.place() == place)
         .mapToInt(b -> winters.planNight(lived.winter(), b.night()))
         .filter(night -> night >= from && night < to);
-  }
-
-  private Move.Kind kind(int from, int to) {
-    if (winters.places().get(to).wrapOf().isPresent()) {
-      return Move.Kind.WRAP;
-    }
-    if (to == home) {
-      boolean wrapped = winters.places().get(from).wrapOf().isPresent();
-      return wrapped ? Move.Kind.UNWRAP : Move.Kind.RETURN;
-    }
-    if (winters.places().get(to).roofed()) {
-      return Move.Kind.MOVE_IN;
-    }
-    return winters.places().get(from).roofed() ? Move.Kind.STEP_OUT : Move.Kind.MOVE_DOWN;
   }
 
   /**

@@ -86,6 +86,16 @@ public final class SeasonPlanner {
   }
 
   /**
+   * The same, of a plan before the season.
+   *
+   * @return empty if the file holds no usable winter
+   */
+  public static Optional<SeasonPlan> planOnly(
+      Inventory inventory, TemperatureSeries file, OptionalInt seasonYear) {
+    return planOnly(new Question(inventory, file, Map.of(), seasonYear));
+  }
+
+  /**
    * Plans, and explains one plant.
    *
    * @param id of the plant; in the inventory, else {@link IllegalArgumentException}
@@ -259,7 +269,7 @@ public final class SeasonPlanner {
     Plant plant = one.planner().plant();
     PlantPlanner.Found found = one.found();
     List<Move> moves = new Reasons(one.planner(), winters, inventory.settings(), found).moves();
-    List<Violation> broken = PlantPlanner.summary(found.lived());
+    List<Violation> broken = Margins.summary(found.lived());
     PlantPlan.Verdict verdict =
         found.cost().brokenTicks() > 0
             ? PlantPlan.Verdict.UNPROTECTED
@@ -272,7 +282,7 @@ public final class SeasonPlanner {
             verdict,
             Margins.tightest(winters, found.lived()),
             broken,
-            PlantPlanner.worst(found.atHome()),
+            Margins.worst(found.atHome()),
             one.displaced(),
             found.shuttle(),
             new NightTriggers(winters, new Rules(plant, winters, caution.marginK()))

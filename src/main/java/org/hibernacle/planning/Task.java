@@ -46,6 +46,10 @@ public record Task(
      * Balls have stood frozen for weeks, by {@code Drying}: thaw and water; amount in days frozen.
      */
     THAW_OUT,
+    /** Rest is complete: warmth wakes what stands in store; amount in °C to be warned at. */
+    WAKING_ALARM,
+    /** What comes in from outdoors stands apart for a fortnight and is looked at for pests. */
+    QUARANTINE,
     /** Look for pests on plants in leaf under a roof. */
     PEST_LOOK,
     /** Keep the ball barely moist to dry while cold. */

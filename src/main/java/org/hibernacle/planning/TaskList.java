@@ -30,7 +30,8 @@ final class TaskList {
 
   private static String key(Task task) {
     return switch (task.kind()) {
-      case FLEECE_READY, IN_AND_OUT, THAW_OUT, KEEP_DRY -> task.kind() + "|" + task.place();
+      case FLEECE_READY, IN_AND_OUT, THAW_OUT, KEEP_DRY, WAKING_ALARM ->
+          task.kind() + "|" + task.place();
       default -> task.kind() + "|" + task.place() + "|" + task.from();
     };
   }

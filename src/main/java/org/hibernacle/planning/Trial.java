@@ -86,7 +86,8 @@ final class Trial {
     return path;
   }
 
-  private Lived judge(int w, int[] path, BallTrace trace) {
+  /** The same, its root ball having been lived before. */
+  Lived judge(int w, int[] path, BallTrace trace) {
     PlantState state = PlantState.live(plant, winters.season(), surroundings(w, path, trace));
     Lived lived = new Lived(w, path, trace, state, List.of());
     return lived.judged(rules.judge(lived));

@@ -14,7 +14,9 @@ final class Clause {
   /** Of the last digit printed; sums of rounded numbers are not exact. */
   private static final double HALF_A_DIGIT = 0.05;
 
-  private final Material m;
+  private final Words words;
+  private final Display display;
+  private final Measures measures;
   private final Plant plant;
   private final double marginK;
   private Optional<Violation> before = Optional.empty();
@@ -27,26 +29,37 @@ final class Clause {
    * @param kept whether the plan keeps the safety margin, so that it may be told
    */
   Clause(Material material, Plant plant, boolean kept) {
-    this.m = material;
+    this.words = material.words();
+    this.display = material.display();
+    this.measures = material.measures();
     this.plant = plant;
     this.marginTold = !kept;
-    this.marginK = m.plan().caution().marginK();
+    this.marginK = material.plan().caution().marginK();
+  }
+
+  /** Begins to tell what broke in a season that was; the safety margin plays no part in it. */
+  Clause(ReviewMaterial material, Plant plant) {
+    this.words = material.words();
+    this.display = material.display();
+    this.measures = material.measures();
+    this.plant = plant;
+    this.marginTold = true;
+    this.marginK = 0;
   }
 
   /** What would have happened, without full stop. */
   String of(Violation v) {
     String clause =
-        m.words()
-            .text(
-                key(v),
-                v.place(),
-                found(v),
-                m.display().pastDay(v.day()),
-                m.measures().temperature(v.limitC()),
-                limitTold ? m.words().text("limit.plain") : m.limitWord(plant),
-                m.words().text(plant.frostProofPot() ? "frozen.roots" : "frozen.pot"),
-                m.measures().difference(ChillingInjury.doseOfExcess(v.deficitK())),
-                m.measures().difference(Rule.OUT_OF_THE_WARM_K));
+        words.text(
+            key(v),
+            v.place(),
+            found(v),
+            display.pastDay(v.day()),
+            measures.temperature(v.limitC()),
+            limitTold ? words.text("limit.plain") : Material.limitWord(words, plant),
+            words.text(plant.frostProofPot() ? "frozen.roots" : "frozen.pot"),
+            measures.difference(ChillingInjury.doseOfExcess(v.deficitK())),
+            measures.difference(Rule.OUT_OF_THE_WARM_K));
     limitTold |= v.rule() == Rule.ROOT_BALL;
     before = Optional.of(v);
     double keptK = keptK(v);
@@ -54,7 +67,7 @@ final class Clause {
       return clause;
     }
     marginTold = true;
-    return m.words().text("phrase.with-margin", clause, m.measures().difference(keptK));
+    return words.text("phrase.with-margin", clause, measures.difference(keptK));
   }
 
   /** What was kept in hand above the limit, K: for a forecast more than the safety margin. */
@@ -69,12 +82,12 @@ final class Clause {
   private String key(Violation v) {
     String key = "phrase." + v.rule().name();
     if (v.rule() == Rule.BALL_FROZEN) {
-      boolean onlyBegun = m.measures().shown(v.foundC()) >= m.measures().shown(0);
+      boolean onlyBegun = measures.shown(v.foundC()) >= measures.shown(0);
       return key + (onlyBegun ? ".begun" : ".cold");
     }
     boolean again =
         before.filter(b -> b.rule() == v.rule() && b.place().equals(v.place())).isPresent();
-    return again && m.words().has(key + ".again") ? key + ".again" : key;
+    return again && words.has(key + ".again") ? key + ".again" : key;
   }
 
   /**
@@ -82,24 +95,24 @@ final class Clause {
    * and on which side of it the night was.
    */
   private String found(Violation v) {
-    double foundShown = m.measures().shown(v.foundC());
+    double foundShown = measures.shown(v.foundC());
     double bound = bound(v);
     if (v.rule() == Rule.TOO_WARM_AT_REST && foundShown < bound + HALF_A_DIGIT) {
-      return m.words().text("found.just-above", m.measures().degreesShown(bound));
+      return words.text("found.just-above", measures.degreesShown(bound));
     } else if (v.rule() != Rule.TOO_WARM_AT_REST && foundShown > bound - HALF_A_DIGIT) {
-      return m.words().text("found.just-below", m.measures().degreesShown(bound));
+      return words.text("found.just-below", measures.degreesShown(bound));
     }
-    return m.measures().temperature(v.foundC());
+    return measures.temperature(v.foundC());
   }
 
   /** What the rule asks for, from the digits that are printed. */
   private double bound(Violation v) {
-    double limit = m.measures().shown(v.limitC());
+    double limit = measures.shown(v.limitC());
     if (!v.rule().asksForMore()) {
       return limit;
     }
-    double kept = limit + m.measures().shownDifference(keptK(v));
+    double kept = limit + measures.shownDifference(keptK(v));
     boolean plateau = v.rule() != Rule.SHOOTS && v.limitC() <= Rule.PLATEAU_SUFFICES_C;
-    return plateau ? Math.min(kept, m.measures().shown(0)) : kept;
+    return plateau ? Math.min(kept, measures.shown(0)) : kept;
   }
 }

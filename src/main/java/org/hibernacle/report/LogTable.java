@@ -7,6 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.hibernacle.model.LogEntry.IfBlank;
+import org.hibernacle.model.Outcome;
 import org.hibernacle.model.Place;
 import org.hibernacle.model.SheetTable;
 import org.hibernacle.planning.Move;
@@ -18,15 +20,6 @@ import org.hibernacle.report.Section.Entry;
  * is carried over by Id, with columns of the keeper's own and rows of plants that are gone.
  */
 final class LogTable {
-  /** How a plant came through. */
-  private enum Outcome {
-    NO_DAMAGE,
-    TIPS,
-    BRANCHES,
-    DEAD,
-    GONE
-  }
-
   /** Columns written from the plan, in order. */
   private static final List<String> PLANNED =
       List.of(
@@ -44,7 +37,8 @@ final class LogTable {
           "real-move-in",
           "real-step-out",
           "real-return",
-          "real-place",
+          "if-blank",
+          "stood-in",
           "outcome",
           "noticed",
           "remark");
@@ -77,6 +71,8 @@ final class LogTable {
   private Section write() {
     List<String> outcomes =
         Arrays.stream(Outcome.values()).map(o -> m.words().of("outcome", o)).toList();
+    List<String> ifBlank =
+        Arrays.stream(IfBlank.values()).map(b -> m.words().of("if-blank", b)).toList();
     List<String> places = m.plan().inventory().places().stream().map(Place::name).toList();
     Table table =
         new Table(m.words(), "log", Table.WORKBOOK_ONLY)
@@ -91,7 +87,8 @@ final class LogTable {
             .entry("real-move-in", 14, Entry.DATE)
             .entry("real-step-out", 14, Entry.DATE)
             .entry("real-return", 14, Entry.DATE)
-            .entry("real-place", 16, Entry.choice(places))
+            .entry("if-blank", 14, Entry.choice(ifBlank))
+            .entry("stood-in", 16, Entry.choice(places))
             .entry("outcome", 18, Entry.choice(outcomes))
             .entry("noticed", 14, Entry.DATE)
             .entry("remark", 40, Entry.WORDS);

@@ -85,6 +85,10 @@ record Material(SeasonPlan plan, RunFacts facts, Words words, Display display, M
 
   /** The word for the root limit, telling where it is an estimate or the keeper's own. */
   String limitWord(Plant plant) {
+    return limitWord(words, plant);
+  }
+
+  static String limitWord(Words words, Plant plant) {
     if (plant.ownRootLimitC().isPresent()) {
       return words.text("limit.own");
     }
@@ -102,6 +106,10 @@ record Material(SeasonPlan plan, RunFacts facts, Words words, Display display, M
 
   /** {@code and 4 more}. */
   String list(List<String> names, int most) {
+    return list(words, names, most);
+  }
+
+  static String list(Words words, List<String> names, int most) {
     if (names.size() <= most) {
       return String.join(", ", names);
     }

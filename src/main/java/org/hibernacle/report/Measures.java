@@ -115,6 +115,16 @@ public final class Measures {
     return cell(degreesApart(kelvin), "", 1);
   }
 
+  /** With its unit, for a column of mixed units. */
+  Cell temperatureWithUnit(double celsius) {
+    return cell(degrees(celsius), degrees(), 1);
+  }
+
+  /** With its unit, for a column of mixed units. */
+  Cell differenceWithUnit(double kelvin) {
+    return cell(degreesApart(kelvin), degreesApart(), 1);
+  }
+
   Cell volumeCell(double litres) {
     return cell(gallons(litres), "", 1);
   }

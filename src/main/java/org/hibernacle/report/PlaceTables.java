@@ -4,12 +4,14 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.hibernacle.planning.PlaceForecast;
 import org.hibernacle.planning.PlaceForecast.Week;
+import org.hibernacle.thermal.ModelError;
 
 /** How full each place gets, and how cold. */
 final class PlaceTables {
@@ -32,13 +34,7 @@ final class PlaceTables {
             .column("warm-days", 14, m.measures().threshold(5));
     boolean logged = m.plan().places().stream().anyMatch(p -> p.modelError().isPresent());
     if (logged) {
-      String kelvins = m.measures().degreesApart();
-      table
-          .workbookColumn("logger-hours", 12)
-          .workbookColumn("model-mean", 14, kelvins)
-          .workbookColumn("model-rms", 14, kelvins)
-          .workbookColumn("model-largest", 14, kelvins)
-          .workbookColumn("model-largest-day", 14);
+      errorColumns(table, m.measures().degreesApart(), false);
     }
     for (PlaceForecast forecast : m.plan().places()) {
       StyleRole role = forecast.overfull() ? StyleRole.DANGER : StyleRole.PLAIN;
@@ -57,23 +53,35 @@ final class PlaceTables {
               m.measures().temperatureCell(forecast.coldestC()),
               new Cell.Day(forecast.coldestDay(), true),
               Measures.count(forecast.medianDaysAbove5C()));
-      List<Cell> more = logged ? modelError(m, forecast) : List.of();
+      List<Cell> more = logged ? modelError(m.measures(), forecast.modelError()) : List.of();
       table.row(role, Stream.concat(cells.stream(), more.stream()).toList());
     }
     return table.build();
   }
 
-  /** How far the model was from the place's logger; blank where it has none. */
-  private static List<Cell> modelError(Material m, PlaceForecast forecast) {
-    return forecast
-        .modelError()
+  /** The columns of {@link #modelError}; the first two on paper as well, if wanted. */
+  static void errorColumns(Table table, String kelvins, boolean onPaper) {
+    if (onPaper) {
+      table.column("logger-hours", 12).column("model-mean", 14, kelvins);
+    } else {
+      table.workbookColumn("logger-hours", 12).workbookColumn("model-mean", 14, kelvins);
+    }
+    table
+        .workbookColumn("model-rms", 14, kelvins)
+        .workbookColumn("model-largest", 14, kelvins)
+        .workbookColumn("model-largest-day", 14);
+  }
+
+  /** How far the model was from a place's logger; blank where it has none. */
+  static List<Cell> modelError(Measures measures, Optional<ModelError> found) {
+    return found
         .map(
             error ->
                 List.of(
                     Measures.count(error.hours()),
-                    m.measures().differenceCell(error.meanK()),
-                    m.measures().differenceCell(error.rmsK()),
-                    m.measures().differenceCell(error.largestK()),
+                    measures.differenceCell(error.meanK()),
+                    measures.differenceCell(error.rmsK()),
+                    measures.differenceCell(error.largestK()),
                     new Cell.Day(error.largestOn(), true)))
         .orElse(Collections.nCopies(5, new Cell.Gap()));
   }

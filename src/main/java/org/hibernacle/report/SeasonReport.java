@@ -22,6 +22,7 @@ import org.hibernacle.model.SheetTable;
  * @param letterPaper Letter instead of A4
  * @param weekStart first column of the calendar
  * @param language for dates and numbers
+ * @param asked of the keeper in carried sheets
  */
 public record SeasonReport(
     String title,
@@ -36,7 +37,8 @@ public record SeasonReport(
     String digest,
     boolean letterPaper,
     DayOfWeek weekStart,
-    Locale language) {
+    Locale language,
+    List<Asked> asked) {
 
   /**
    * A line of the overview.
@@ -47,7 +49,55 @@ public record SeasonReport(
    */
   public record Fact(String label, String text, StyleRole role) {}
 
+  /**
+   * A column of a carried sheet in which the keeper is to choose an answer.
+   *
+   * @param sheet its name
+   * @param heading of the column
+   * @param beside heading of the column with what is asked about; no answer is wanted where it is
+   *     blank
+   * @param answers to choose from
+   */
+  public record Asked(String sheet, String heading, String beside, List<String> answers) {
+    public Asked {
+      answers = List.copyOf(answers);
+    }
+  }
+
+  /** A report that asks nothing. */
+  public SeasonReport(
+      String title,
+      String subtitle,
+      List<Fact> overview,
+      List<Section> sections,
+      List<MonthPage> months,
+      List<MonthPage.Line> legend,
+      TemperatureChart chart,
+      List<SheetTable> carried,
+      String pageFooter,
+      String digest,
+      boolean letterPaper,
+      DayOfWeek weekStart,
+      Locale language) {
+    this(
+        title,
+        subtitle,
+        overview,
+        sections,
+        months,
+        legend,
+        chart,
+        carried,
+        pageFooter,
+        digest,
+        letterPaper,
+        weekStart,
+        language,
+        List.of());
+  }
+
   public SeasonReport {
+    asked = List.copyOf(asked);
     overview = List.copyOf(overview);
     sections = List.copyOf(sections);
     months = List.copyOf(months);

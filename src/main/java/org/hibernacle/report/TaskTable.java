@@ -66,7 +66,7 @@ final class TaskTable {
     return switch (task.kind()) {
       case MULCH_ON, MULCH_OFF, WRAP -> m.measures().volumeWithUnit(amount);
       case TWO_PERSON_LIFT -> m.measures().massWithUnit(amount);
-      case POWER_FAILURE -> new Cell.Text(m.measures().temperature(amount));
+      case POWER_FAILURE, WAKING_ALARM -> new Cell.Text(m.measures().temperature(amount));
       case IN_AND_OUT -> new Cell.Text(m.words().text("unit.nights-at-most", (int) amount));
       case FLEECE_READY -> new Cell.Text(m.inWinters((int) amount));
       case THAW_OUT -> new Cell.Quantity(amount, m.words().text("unit.days"), 0);
@@ -75,6 +75,7 @@ final class TaskTable {
           FLEECE_ON,
           FLEECE_OFF,
           HUDDLE,
+          QUARANTINE,
           UNWRAP,
           WATER_STORE,
           VENT_STORE,

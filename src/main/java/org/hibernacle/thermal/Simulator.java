@@ -120,6 +120,17 @@ public final class Simulator {
    * @return what root ball and air did, night by night
    */
   public BallTrace simulate(ThermalClass pot, int[] placeByNight) {
+    return simulate(pot, placeByNight, new double[24 * winter.days()]);
+  }
+
+  /**
+   * The same, with the hours.
+   *
+   * @param edgeC is filled with the temperature at the edge of the ball, °C, one value an hour of
+   *     the winter, as long as {@code 24 * winter().days()}; hours before the first noon and after
+   *     the last stay as they are
+   */
+  public BallTrace simulate(ThermalClass pot, int[] placeByNight, double[] edgeC) {
     Exchange[] bare = new Exchange[places.size()];
     Exchange[] covered = new Exchange[places.size()];
     for (int p = 0; p < bare.length; p++) {
@@ -136,13 +147,18 @@ public final class Simulator {
       if (snowM > 0 && places.get(place).kind() == PlaceKind.GROUND) {
         exchange = guess.apply(Exchange.of(pot, places.get(place), coverOn[place][night], snowM));
       }
-      liveNight(ball, climates[place], exchange, trace, night);
+      liveNight(ball, climates[place], exchange, trace, night, edgeC);
     }
     return trace;
   }
 
   private static void liveNight(
-      RootBall ball, PlaceClimate climate, Exchange exchange, BallTrace trace, int night) {
+      RootBall ball,
+      PlaceClimate climate,
+      Exchange exchange,
+      BallTrace trace,
+      int night,
+      double[] edgeC) {
     double wattPerK = exchange.airWPerK() + exchange.baseWPerK();
     double ballMin = Double.POSITIVE_INFINITY;
     double airMin = Double.POSITIVE_INFINITY;
@@ -161,6 +177,7 @@ public final class Simulator {
                   + exchange.baseWPerK() * climate.baseC()[hour])
               / wattPerK;
       ball.hour(aroundC, wattPerK);
+      edgeC[hour] = ball.edgeC();
       if (ball.edgeC() < ballMin) {
         ballMin = ball.edgeC();
         ballMinHour = hour;

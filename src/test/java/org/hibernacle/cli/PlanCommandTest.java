@@ -137,7 +137,7 @@ class PlanCommandTest {
   @Test
   void aWorkbookOpenElsewhereIsLeftAlone() throws IOException {
     Files.createFile(folder.resolve(".~lock.season-plan.xlsx#"));
-    assertEquals(ExitCode.NOT_WRITTEN, run("plan", TOO_LITTLE_ROOM, WEATHER, "-o", folder));
+    assertEquals(ExitCode.NOT_WRITTEN, run("plan", TOO_LITTLE_ROOM, WEATHER, "-o", folder, QUICK));
     assertTrue(err.toString().contains("open in another program"), err.toString());
     assertEquals(List.of(".~lock.season-plan.xlsx#"), names(folder));
   }
@@ -170,13 +170,13 @@ class PlanCommandTest {
   @Test
   void aPlanInTheSeasonGoesOnFromTheLogAndTellsWhatChanged() throws IOException {
     Path file = soFar(folder);
-    run("plan", TOO_LITTLE_ROOM, WEATHER, "-o", folder, "-q");
+    run("plan", TOO_LITTLE_ROOM, WEATHER, "-o", folder, "-q", QUICK);
     Path plan = folder.resolve("season-plan.xlsx");
     edit(plan, "Log", "Real move-in", "2026-11-07");
-    edit(plan, "Log", "Real place", read(plan, "Places", "Place"));
+    edit(plan, "Log", "Stood in", read(plan, "Places", "Place"));
     out.getBuffer().setLength(0);
     Path next = folder.resolve("next");
-    run("plan", plan, file, "--as-of", "2026-11-10", "-o", next);
+    run("plan", plan, file, "--as-of", "2026-11-10", "-o", next, QUICK);
     assertTrue(out.toString().contains("Tonight "), out + err.toString());
     assertTrue(out.toString().contains("Tuesday 10 November 2026: down to -"));
     assertTrue(out.toString().contains("Changed since the last plan"), out::toString);

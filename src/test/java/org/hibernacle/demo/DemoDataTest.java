@@ -42,6 +42,12 @@ class DemoDataTest {
   }
 
   @Test
+  void theReviewedWinterIsThatOfTheBuilderByteForByte() throws IOException {
+    assertEquals(DemoWinter.csv(), Files.readString(DEMO.resolve(DemoWinter.TEMPERATURES)));
+    assertEquals(DemoWinter.loggerCsv(), Files.readString(DEMO.resolve(DemoWinter.LOGGER)));
+  }
+
+  @Test
   void theDemoInventoryIsThatOfTheBuilderCellForCell() throws IOException {
     DemoInventory.main(new String[] {folder.toString()});
     assertSameCells(DEMO.resolve("inventory.xlsx"), folder.resolve("inventory.xlsx"));

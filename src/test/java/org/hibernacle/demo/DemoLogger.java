@@ -38,18 +38,31 @@ public final class DemoLogger {
 
   /** The whole file. */
   static String csv() {
-    List<DemoTemperatures.Day> days = DemoTemperatures.days();
+    return csv(DemoTemperatures.days(), WALLS_FROM, FIRST, LAST, 2);
+  }
+
+  /**
+   * What the logger would have read in another winter; its walls begin at 10 °C.
+   *
+   * @param warmthK by which the house next door warms it in mild weather
+   */
+  static String csv(
+      List<DemoTemperatures.Day> days,
+      LocalDate wallsFrom,
+      LocalDate first,
+      LocalDate last,
+      double warmthK) {
     StringBuilder text = new StringBuilder("timestamp,temp_c\n");
     double wallC = 10;
-    int start = (int) (WALLS_FROM.toEpochDay() - DemoTemperatures.FIRST.toEpochDay());
-    for (int i = start; !days.get(i).date().isAfter(LAST); i++) {
+    int start = (int) (wallsFrom.toEpochDay() - DemoTemperatures.FIRST.toEpochDay());
+    for (int i = start; !days.get(i).date().isAfter(last); i++) {
       LocalDate date = days.get(i).date();
       for (int hour = 0; hour < 24; hour++) {
         double outsideC = outsideC(days, i, hour);
-        double houseK = 2 + 0.1 * Math.max(0, 5 - outsideC);
+        double houseK = warmthK + 0.1 * Math.max(0, 5 - outsideC);
         wallC += (outsideC + houseK - wallC) / WALL_LAG_H;
         double airC = (1 - DRAUGHT_SHARE) * wallC + DRAUGHT_SHARE * outsideC;
-        if (!date.isBefore(FIRST)) {
+        if (!date.isBefore(first)) {
           text.append(date).append(hour < 10 ? " 0" : " ").append(hour).append(":00,");
           text.append(BigDecimal.valueOf(airC).setScale(1, RoundingMode.HALF_EVEN)).append('\n');
         }

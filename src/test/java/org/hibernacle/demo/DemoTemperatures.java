@@ -74,7 +74,11 @@ public final class DemoTemperatures {
           new Shift(LocalDate.of(2024, 4, 5), LocalDate.of(2024, 5, 4), 2.5),
           new Spell(LocalDate.of(2024, 5, 8), 3, -3.2),
           new Spell(LocalDate.of(2025, 2, 18), 6, -15.2),
-          new Spell(LocalDate.of(2026, 1, 5), 7, -16.2));
+          new Spell(LocalDate.of(2026, 1, 5), 7, -16.2),
+          // The winter that is reviewed, in a file of its own: colder than any before, then a warm
+          // spring.
+          new Spell(LocalDate.of(2027, 1, 20), 9, -20.6),
+          new Shift(LocalDate.of(2027, 3, 1), LocalDate.of(2027, 5, 31), 2.0));
 
   private DemoTemperatures() {}
 
@@ -89,8 +93,12 @@ public final class DemoTemperatures {
 
   /** The whole file. */
   static String csv() {
+    return csv(days());
+  }
+
+  static String csv(List<Day> days) {
     StringBuilder text = new StringBuilder("date,tmin_c,tmax_c\n");
-    for (Day day : days()) {
+    for (Day day : days) {
       text.append(day.date()).append(',').append(day.minC()).append(',').append(day.maxC());
       text.append('\n');
     }
@@ -99,11 +107,16 @@ public final class DemoTemperatures {
 
   /** Every day from {@link #FIRST} to {@link #LAST}. */
   static List<Day> days() {
+    return days(LAST);
+  }
+
+  /** Every day from {@link #FIRST} on; an earlier end leaves the days before it as they are. */
+  static List<Day> days(LocalDate last) {
     SplittableRandom random = new SplittableRandom(SEED);
     List<Day> days = new ArrayList<>();
     double anomaly = 0;
     double clear = 0.5;
-    for (LocalDate date = FIRST; !date.isAfter(LAST); date = date.plusDays(1)) {
+    for (LocalDate date = FIRST; !date.isAfter(last); date = date.plusDays(1)) {
       double winter = winterness(date);
       double spreadK = 1.0 + 3.0 * winter;
       anomaly = MEMORY * anomaly + Math.sqrt(1 - MEMORY * MEMORY) * bell(random);

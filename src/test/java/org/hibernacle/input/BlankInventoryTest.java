@@ -121,7 +121,8 @@ class BlankInventoryTest {
     try (XSSFWorkbook book = open(Units.METRIC)) {
       for (Map.Entry<String, List<FormField>> table : TABLES.entrySet()) {
         InventorySheet kind = InventorySheet.named(table.getKey()).orElseThrow();
-        assertEquals(kind.columns(), table.getValue().stream().map(FormField::column).toList());
+        List<Column> expected = kind.columns().stream().filter(c -> !Proposals.hold(c)).toList();
+        assertEquals(expected, table.getValue().stream().map(FormField::column).toList());
         XSSFSheet sheet = book.getSheet(table.getKey());
         for (int i = 0; i < table.getValue().size(); i++) {
           assertFalse(

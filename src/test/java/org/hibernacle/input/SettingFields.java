@@ -51,6 +51,10 @@ final class SettingFields {
             "When nobody is there, first and last day: 2026-12-20 to 2027-01-06. Several with ;"
                 + " between."),
         setting(
+            Column.EXTRA_MOVING_DAYS,
+            "Days besides on which you will carry pots, even while away: 2026-11-04. Several with ;"
+                + " between."),
+        setting(
                 Column.PLANTS_PER_DAY,
                 "The most plants you carry on one day. Empty: as many as need be.")
             .wholeBetween(1, 10_000),

@@ -1,6 +1,7 @@
 package org.hibernacle.input;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.DayOfWeek;
@@ -121,6 +122,20 @@ class SettingsRowsTest {
       expected.add(DayOfWeek.valueOf(day));
     }
     assertEquals(expected, with("Moving days", text).sound().settings().movingDays());
+  }
+
+  @Test
+  void anExtraMovingDayCountsEvenWhileAway() {
+    Settings settings =
+        settings(
+            "Latitude", 50,
+            "Moving days", "Sat",
+            "Away", "2026-11-01 to 2026-11-30",
+            "Extra moving days", "2026-11-04; 2026-11-10 to 2026-11-11");
+    assertTrue(settings.isMovingDay(LocalDate.of(2026, 11, 4)), "a Wednesday");
+    assertTrue(settings.isMovingDay(LocalDate.of(2026, 11, 11)));
+    assertFalse(settings.isMovingDay(LocalDate.of(2026, 11, 7)), "a Saturday away");
+    assertFalse(settings.isMovingDay(LocalDate.of(2026, 11, 12)));
   }
 
   @Test

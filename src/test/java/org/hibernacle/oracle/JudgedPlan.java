@@ -117,7 +117,7 @@ public record JudgedPlan(SeasonPlan plan, Oracle oracle) {
 
   static JudgedPlan planned(Inventory inventory, TemperatureSeries weather) {
     return judged(
-        SeasonPlanner.plan(inventory, weather, OptionalInt.empty()).orElseThrow(), weather);
+        SeasonPlanner.planOnly(inventory, weather, OptionalInt.empty()).orElseThrow(), weather);
   }
 
   /** That plan, made for that weather, with a judge of its own. */

@@ -60,6 +60,7 @@ final class Life {
               weekMeanC(place, index),
               ball.lowestEdgeC(),
               ball.iceShare(),
+              ball.coreIceShare(),
               rootLimitC,
               shootLimitC,
               dormant,
@@ -112,8 +113,10 @@ final class Life {
    * @param lowestEdgeC lowest edge temperature, °C
    * @param meanC mean of edge and core, °C
    * @param iceShare most ice in the edge's water
+   * @param coreIceShare least ice in the core's water
    */
-  private record BallNight(double lowestEdgeC, double meanC, double iceShare) {}
+  private record BallNight(
+      double lowestEdgeC, double meanC, double iceShare, double coreIceShare) {}
 
   /** Air, soil and slab are drawn as straight lines from each full hour to the next. */
   private BallNight freeze(Pot pot, PlaceHours place, int index) {
@@ -124,6 +127,7 @@ final class Life {
     double lowest = Double.POSITIVE_INFINITY;
     double mean = 0;
     double ice = 0;
+    double coreIce = 1;
     int noon = index * 24 + 12;
     for (int hour = noon; hour < noon + 24; hour++) {
       for (int step = 0; step < steps; step++) {
@@ -136,10 +140,11 @@ final class Life {
             3600.0 / steps);
         lowest = Math.min(lowest, pot.edgeC());
         ice = Math.max(ice, pot.iceShare());
+        coreIce = Math.min(coreIce, pot.coreIceShare());
         mean += pot.meanC() / (24.0 * steps);
       }
     }
-    return new BallNight(lowest, mean, ice);
+    return new BallNight(lowest, mean, ice, coreIce);
   }
 
   private static double at(double[] hourly, int hour, double share) {

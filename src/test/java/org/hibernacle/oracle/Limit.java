@@ -74,6 +74,12 @@ final class Limit {
     return nowC;
   }
 
+  /** How much of its hardness it has, 0..1; 1 for what never hardens. */
+  double hardness(double limitC) {
+    double spanK = leastC - hardestC;
+    return spanK < 0.01 ? 1 : (leastC - limitC) / spanK;
+  }
+
   /** Lets a night pass; readiness 0 (long days) to 1. */
   void night(double meanC, boolean resting, double readiness) {
     double spanK = leastC - hardestC;

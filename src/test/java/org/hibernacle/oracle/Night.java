@@ -13,6 +13,7 @@ import org.hibernacle.model.Place;
  * @param weekMeanC mean of that place's air over the seven nights up to this one, °C
  * @param lowestEdgeC lowest temperature along the wall of the pot, °C
  * @param iceShare most ice in the edge's water, 0..1
+ * @param coreIceShare least ice in the core's water, 0..1
  * @param rootLimitC today's root limit, °C
  * @param shootLimitC today's shoot limit, °C
  * @param dormant whether growth has ended and buds are shut
@@ -29,6 +30,7 @@ public record Night(
     double weekMeanC,
     double lowestEdgeC,
     double iceShare,
+    double coreIceShare,
     double rootLimitC,
     double shootLimitC,
     boolean dormant,

@@ -60,6 +60,11 @@ final class Pot {
     return Math.min(1, Math.max(0, -edgeJ / (LATENT_J_PER_M3 * edgeM3)));
   }
 
+  /** Share of the core's water that is ice. */
+  double coreIceShare() {
+    return Math.min(1, Math.max(0, -coreJ / (LATENT_J_PER_M3 * coreM3)));
+  }
+
   /**
    * What the pot exchanges with its surroundings in a place.
    *
@@ -158,7 +163,7 @@ final class Pot {
   }
 
   private double toTheFront() {
-    double coreIce = Math.min(1, Math.max(0, -coreJ / (LATENT_J_PER_M3 * coreM3)));
+    double coreIce = coreIceShare();
     double alike = iceShare() * coreIce + (1 - iceShare()) * (1 - coreIce);
     return alike > MOSTLY ? 0.5 : resistance(1, 1 - alike);
   }

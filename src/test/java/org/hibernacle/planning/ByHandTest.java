@@ -111,7 +111,8 @@ class ByHandTest {
             List.of());
     TemperatureSeries series =
         TemperatureCsv.read(List.of(WEATHER), TemperatureCsv.Options.NONE, problems).orElseThrow();
-    plan = SeasonPlanner.plan(garden, series, OptionalInt.empty()).orElseThrow().plants().get(0);
+    plan =
+        SeasonPlanner.planOnly(garden, series, OptionalInt.empty()).orElseThrow().plants().get(0);
     double latitudeDeg = garden.settings().latitudeDeg();
     winter =
         Winter.of(

@@ -143,7 +143,7 @@ public final class CityGarden {
   }
 
   static SeasonPlan planOf(Inventory inventory, TemperatureSeries weather) {
-    return SeasonPlanner.plan(inventory, weather, OptionalInt.empty()).orElseThrow();
+    return SeasonPlanner.planOnly(inventory, weather, OptionalInt.empty()).orElseThrow();
   }
 
   /**

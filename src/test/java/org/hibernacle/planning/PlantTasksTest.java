@@ -69,6 +69,24 @@ class PlantTasksTest {
     assertEquals(Mass.wetKg(box), lift.amount().orElseThrow());
   }
 
+  /** Common practice, no source. */
+  @Test
+  void whatComesInFromOutdoorsInLeafStandsApart() {
+    LocalDate day = LocalDate.of(2020, 9, 12);
+    Move in =
+        new Move(Move.Kind.MOVE_IN, day, PLACES.get(0), PLACES.get(1), Optional.empty(), List.of());
+    Task apart =
+        tasks(SomePlant.of("Ficus microcarpa").plant(), 0, List.of(in)).stream()
+            .filter(task -> task.kind() == Task.Kind.QUARANTINE)
+            .findFirst()
+            .orElseThrow();
+    assertEquals(day, apart.from());
+    assertEquals(day.plusDays(14), apart.to());
+    assertTrue(
+        tasks(SomePlant.of("Pinus mugo").plant(), 0, List.of(in)).stream()
+            .noneMatch(task -> task.kind() == Task.Kind.QUARANTINE));
+  }
+
   private static List<Task> lifts(Plant plant, Move move) {
     return tasks(plant, 0, List.of(move)).stream()
         .filter(task -> task.kind() == Task.Kind.TWO_PERSON_LIFT)

@@ -34,6 +34,7 @@ class ClauseTest {
   })
   void namesTheBoundWhereRoundedDigitsWouldKeepTheRule(
       double limitC, double foundC, String expected) {
+    double keptC = limitC <= -0.5 ? Math.min(limitC + 2, 0) : limitC + 2;
     Violation violation =
         new Violation(
             Rule.ROOT_BALL,
@@ -42,7 +43,7 @@ class ClauseTest {
             "Bench",
             foundC,
             limitC,
-            0.1);
+            keptC - foundC);
     Matcher found = FOUND.matcher(new Clause(material, plant, true).of(violation));
     found.find();
     assertEquals(expected, found.group(1));

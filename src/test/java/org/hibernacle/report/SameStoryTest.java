@@ -18,7 +18,8 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.hibernacle.report.Section.Medium;
 import org.hibernacle.report.pdf.CalendarPdf;
 import org.hibernacle.report.xlsx.WorkbookWriter;
-import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** What one file says, the other says too, in the same digits and words. */
 class SameStoryTest {
@@ -35,37 +36,46 @@ class SameStoryTest {
           "typical",
           "late",
           "days-on-file",
-          "count");
+          "count",
+          "model-rms",
+          "model-largest",
+          "model-largest-day");
 
-  private static final SeasonReport REPORT =
-      ReportAuthor.write(
-          Fixtures.inSeason(Fixtures.plan(), OptionalDouble.of(-6.5)),
-          Fixtures.afterAnotherPlan(Fixtures.plan()),
-          Words.of(Locale.UK));
+  static List<SeasonReport> reports() {
+    Words words = Words.of(Locale.UK);
+    return List.of(
+        ReportAuthor.write(
+            Fixtures.inSeason(Fixtures.plan(), OptionalDouble.of(-6.5)),
+            Fixtures.afterAnotherPlan(Fixtures.plan()),
+            words),
+        ReviewAuthor.write(ReviewFixtures.review(), Fixtures.facts(), words));
+  }
 
-  @Test
-  void eachFactOfTheWorkbookStandsOnPaper() throws IOException {
-    String paper = paper();
-    for (String fact : facts(Medium.WORKBOOK)) {
+  @ParameterizedTest
+  @MethodSource("reports")
+  void eachFactOfTheWorkbookStandsOnPaper(SeasonReport report) throws IOException {
+    String paper = paper(report);
+    for (String fact : facts(report, Medium.WORKBOOK)) {
       assertTrue(paper.contains(squeezed(fact)), fact);
     }
   }
 
-  @Test
-  void eachFactOnPaperStandsInTheWorkbook() throws IOException {
-    String workbook = workbook();
-    for (String fact : facts(Medium.PDF)) {
+  @ParameterizedTest
+  @MethodSource("reports")
+  void eachFactOnPaperStandsInTheWorkbook(SeasonReport report) throws IOException {
+    String workbook = workbook(report);
+    for (String fact : facts(report, Medium.PDF)) {
       assertTrue(workbook.contains(squeezed(fact)), fact);
     }
   }
 
-  private static List<String> facts(Medium medium) {
+  private static List<String> facts(SeasonReport report, Medium medium) {
     Display display = new Display(Words.of(Locale.UK));
-    List<String> facts = new ArrayList<>(List.of(REPORT.title(), REPORT.subtitle()));
-    REPORT.overview().forEach(fact -> facts.addAll(List.of(fact.label(), fact.text())));
-    REPORT.legend().forEach(line -> facts.addAll(List.of(line.mark(), line.text())));
-    REPORT.chart().lines().forEach(line -> facts.add(line.name()));
-    for (Section section : REPORT.sections()) {
+    List<String> facts = new ArrayList<>(List.of(report.title(), report.subtitle()));
+    report.overview().forEach(fact -> facts.addAll(List.of(fact.label(), fact.text())));
+    report.legend().forEach(line -> facts.addAll(List.of(line.mark(), line.text())));
+    report.chart().lines().forEach(line -> facts.add(line.name()));
+    for (Section section : report.sections()) {
       if (section.media().containsAll(Table.EVERYWHERE)) {
         for (int i = 0; i < section.columns().size(); i++) {
           Section.Column column = section.columns().get(i);
@@ -79,17 +89,17 @@ class SameStoryTest {
     return facts;
   }
 
-  private static String paper() throws IOException {
+  private static String paper(SeasonReport report) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    CalendarPdf.write(REPORT, out);
+    CalendarPdf.write(report, out);
     try (PDDocument document = Loader.loadPDF(out.toByteArray())) {
       return squeezed(new PDFTextStripper().getText(document));
     }
   }
 
-  private static String workbook() throws IOException {
+  private static String workbook(SeasonReport report) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    WorkbookWriter.write(REPORT, out);
+    WorkbookWriter.write(report, out);
     DataFormatter formatter = new DataFormatter(Locale.UK);
     formatter.setUseCachedValuesForFormulaCells(true);
     StringBuilder text = new StringBuilder();

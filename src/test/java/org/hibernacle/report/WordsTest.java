@@ -21,6 +21,7 @@ import org.hibernacle.planning.Rule;
 import org.hibernacle.planning.SeasonPlan;
 import org.hibernacle.planning.Task;
 import org.hibernacle.planning.WinterJudged;
+import org.hibernacle.review.SeasonReview;
 import org.junit.jupiter.api.Test;
 
 class WordsTest {
@@ -68,6 +69,9 @@ class WordsTest {
     ReportAuthor.write(with(plan, 5, 7), Fixtures.facts(), words);
     ExplanationFixture.all(plan).forEach(told -> PlantStory.write(told, Fixtures.facts(), words));
     Hindsight.write(List.of(new WinterJudged(plan.season(), 18, 2, 1, 900, 120)), words);
+    review(ReviewFixtures.review(), words);
+    review(ReviewFixtures.record(), words);
+    review(ReviewFixtures.quiet(nameless(plan)), words);
     for (PlaceFit fit : PlaceFit.values()) {
       words.of("fit", fit);
     }
@@ -93,25 +97,7 @@ class WordsTest {
 
   /** A plan with some of the plants only, at a site without a name. */
   private static SeasonPlan with(SeasonPlan plan, int from, int to) {
-    Settings s = plan.inventory().settings();
-    Settings nameless =
-        new Settings(
-            "",
-            s.siteColderByK(),
-            s.latitudeDeg(),
-            s.longitudeDeg(),
-            s.zone(),
-            s.units(),
-            s.safetyMarginK(),
-            s.acceptedRiskOfTen(),
-            s.movingDays(),
-            s.away(),
-            s.plantsPerMovingDay(),
-            s.minutesPerMovingDay(),
-            s.paper(),
-            s.firstDayOfWeek(),
-            s.language());
-    SeasonPlan other = Fixtures.plan(nameless);
+    SeasonPlan other = Fixtures.plan(nameless(plan));
     return new SeasonPlan(
         other.season(),
         other.inventory(),
@@ -122,6 +108,32 @@ class WordsTest {
         List.of(),
         other.traces(),
         List.of());
+  }
+
+  private static void review(SeasonReview review, Words words) {
+    ReviewAuthor.write(review, Fixtures.facts(), words);
+    ReviewAuthor.revision(review, Fixtures.facts(), words);
+    ReviewAuthor.inventory(review, Fixtures.facts(), words, List.of(), List.of());
+  }
+
+  private static Settings nameless(SeasonPlan plan) {
+    Settings s = plan.inventory().settings();
+    return new Settings(
+        "",
+        s.siteColderByK(),
+        s.latitudeDeg(),
+        s.longitudeDeg(),
+        s.zone(),
+        s.units(),
+        s.safetyMarginK(),
+        s.acceptedRiskOfTen(),
+        s.movingDays(),
+        s.away(),
+        s.plantsPerMovingDay(),
+        s.minutesPerMovingDay(),
+        s.paper(),
+        s.firstDayOfWeek(),
+        s.language());
   }
 
   @Test

@@ -10,7 +10,9 @@ import org.hibernacle.report.SeasonReport;
 import org.hibernacle.report.StyleRole;
 import org.hibernacle.report.Words;
 
-/** The first page: what the season asks for, in short. */
+/**
+ * The first page: what the season asks for, in short; a report without a calendar goes on below.
+ */
 final class FrontPage {
   private static final float GAP = 14;
   private static final float LOWEST_CHART = 150;
@@ -33,22 +35,31 @@ final class FrontPage {
     pages.bookmark(pages.root(), words.text("paper.overview"));
     pages.add(title(report));
     pages.add(facts(report.overview()));
-    if (TemperatureDrawing.worthDrawing(report.chart())) {
-      pages.addGap(GAP);
-      float legend = legend(report.legend()).getTotalHeight() + GAP;
-      float height = pages.spaceLeft() - legend - AROUND_CHART;
-      pages.add(
-          new TemperatureDrawing(report.chart(), type, words)
-              .table(
-                  pages.writer(),
-                  pages.width(),
-                  Math.max(LOWEST_CHART, Math.min(height, TALLEST_CHART))));
+    boolean chart = TemperatureDrawing.worthDrawing(report.chart());
+    float legend = report.legend().isEmpty() ? 0 : legend(report.legend()).getTotalHeight() + GAP;
+    float left = pages.spaceLeft() - GAP - legend - AROUND_CHART;
+    boolean besideChart = left >= LOWEST_CHART;
+    if (chart && besideChart) {
+      chart(report, left);
     }
     if (!report.legend().isEmpty()) {
       pages.addGap(GAP);
       pages.add(legend(report.legend()));
     }
-    pages.full();
+    if (!report.months().isEmpty()) {
+      pages.full();
+    }
+    if (chart && !besideChart) {
+      chart(report, TALLEST_CHART);
+      pages.full();
+    }
+  }
+
+  private void chart(SeasonReport report, float height) {
+    pages.addGap(GAP);
+    pages.add(
+        new TemperatureDrawing(report.chart(), type, words)
+            .table(pages.writer(), pages.width(), Math.min(height, TALLEST_CHART)));
   }
 
   private PdfPTable title(SeasonReport report) {

@@ -44,13 +44,25 @@ final class Lists {
         add(sheet, helper, anyDate, columnIndex, rows, "workbook.wrong-date");
       }
       case CHOICE -> {
-        String name = "list_" + column.id().replace('-', '_');
-        lists.add(new Choices(name, column.entry().choices()));
-        DataValidationConstraint listed = helper.createFormulaListConstraint(name);
-        add(sheet, helper, listed, columnIndex, rows, "workbook.wrong-choice");
+        choose(sheet, column.id(), column.entry().choices(), columnIndex, rows);
       }
       case NONE, WORDS, TICK -> {}
     }
+  }
+
+  /**
+   * Offers words in a column.
+   *
+   * @param id of the list; lists of one id hold the same words
+   */
+  void choose(XSSFSheet sheet, String id, List<String> words, int columnIndex, int rows) {
+    Choices choices = new Choices("list_" + id.replace('-', '_'), words);
+    if (!lists.contains(choices)) {
+      lists.add(choices);
+    }
+    DataValidationHelper helper = sheet.getDataValidationHelper();
+    DataValidationConstraint listed = helper.createFormulaListConstraint(choices.name());
+    add(sheet, helper, listed, columnIndex, rows, "workbook.wrong-choice");
   }
 
   private void add(

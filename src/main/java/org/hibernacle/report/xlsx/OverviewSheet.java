@@ -58,11 +58,13 @@ final class OverviewSheet {
       link(pair(entry.sheet(), entry.holds(), StyleRole.PLAIN, StyleRole.PLAIN), entry.sheet());
     }
     gap();
-    pair(words.text("workbook.marks"), "", StyleRole.HEADING, StyleRole.HEADING);
-    for (MonthPage.Line mark : report.legend()) {
-      pair(mark.mark(), mark.text(), mark.role(), StyleRole.PLAIN);
+    if (!report.legend().isEmpty()) {
+      pair(words.text("workbook.marks"), "", StyleRole.HEADING, StyleRole.HEADING);
+      for (MonthPage.Line mark : report.legend()) {
+        pair(mark.mark(), mark.text(), mark.role(), StyleRole.PLAIN);
+      }
+      gap();
     }
-    gap();
     pair(words.text("workbook.run"), report.digest(), StyleRole.SUBTLE, StyleRole.SUBTLE);
     sheets.print().apply(sheet, false, 0);
   }

@@ -79,7 +79,8 @@ public final class WorkbookWriter {
       }
     }
     for (SheetTable table : report.carried()) {
-      overview.list(CarriedSheet.write(sheets, table), words.text("workbook.carried"));
+      String name = new CarriedSheet(sheets, lists, table, report.asked()).write();
+      overview.list(name, words.text(holds(table, report)));
     }
     overview.finish();
     lists.finish();
@@ -87,6 +88,13 @@ public final class WorkbookWriter {
     format.setNameName(FORMAT_NAME);
     format.setRefersToFormula(Integer.toString(FORMAT));
     describe(workbook, report);
+  }
+
+  private static String holds(SheetTable table, SeasonReport report) {
+    if (report.asked().stream().anyMatch(a -> a.sheet().equals(table.name()))) {
+      return "workbook.asked";
+    }
+    return report.sections().isEmpty() ? "workbook.inventory" : "workbook.carried";
   }
 
   private static void describe(XSSFWorkbook workbook, SeasonReport report) {

@@ -125,7 +125,7 @@ class MirroredYearTest {
               later(file.hours(), laterByDays),
               later(file.snowCm(), laterByDays));
       return new Hemisphere(
-          SeasonPlanner.plan(inventory, moved, OptionalInt.empty()).orElseThrow(), moved);
+          SeasonPlanner.planOnly(inventory, moved, OptionalInt.empty()).orElseThrow(), moved);
     }
 
     /**

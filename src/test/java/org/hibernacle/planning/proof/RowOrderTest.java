@@ -43,7 +43,7 @@ class RowOrderTest {
 
   private static TreeMap<String, PlantPlan> byId(Inventory inventory, TemperatureSeries file) {
     TreeMap<String, PlantPlan> plans = new TreeMap<>();
-    SeasonPlanner.plan(inventory, file, OptionalInt.empty()).orElseThrow().plants().stream()
+    SeasonPlanner.planOnly(inventory, file, OptionalInt.empty()).orElseThrow().plants().stream()
         .forEach(p -> plans.put(p.plant().id(), p));
     return plans;
   }

@@ -1,0 +1,265 @@
+package org.hibernacle.input;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.hibernacle.input.FoundSheet.FoundRow;
+import org.hibernacle.model.InAndOut;
+import org.hibernacle.model.Inventory;
+import org.hibernacle.model.KnownWinter;
+import org.hibernacle.model.LogEntry;
+import org.hibernacle.model.Place;
+import org.hibernacle.model.PlannedMove;
+import org.hibernacle.model.Plant;
+import org.hibernacle.model.Season;
+import org.hibernacle.model.SeasonLog;
+
+/**
+ * Reads back what a season plan says of its season: its moves, the winters it was made for, and the
+ * log that the keeper filled in.
+ */
+public final class FilledLog {
+  private final String file;
+  private final XSSFWorkbook book;
+  private final Inventory inventory;
+  private final String inAndOutTask;
+  private final Problems problems;
+
+  private FilledLog(
+      String file, XSSFWorkbook book, Inventory inventory, String inAndOutTask, Problems problems) {
+    this.file = file;
+    this.book = book;
+    this.inventory = inventory;
+    this.inAndOutTask = inAndOutTask;
+    this.problems = problems;
+  }
+
+  /**
+   * Reads a season plan, which is never written to.
+   *
+   * @param inventory of the same workbook
+   * @param inAndOutTask words by which its task list tells of nights in and out
+   * @return empty if there are errors
+   */
+  public static Optional<SeasonLog> read(
+      Path file, Inventory inventory, String inAndOutTask, Problems problems) {
+    String name = String.valueOf(file.getFileName());
+    try (InputStream in = Files.newInputStream(file)) {
+      return read(in, name, inventory, inAndOutTask, problems);
+    } catch (NoSuchFileException e) {
+      problems.error(
+          Code.UNREADABLE_FILE, file.toString(), "there is no such file", "a season plan");
+    } catch (IOException e) {
+      problems.error(
+          Code.UNREADABLE_FILE,
+          file.toString(),
+          "the file can not be read (" + e.getMessage() + ")",
+          "a file this account may read");
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * Reads a stream to its end without closing it.
+   *
+   * @param name of the file, for messages
+   * @return empty if there are errors
+   * @throws IOException if the stream breaks off
+   */
+  public static Optional<SeasonLog> read(
+      InputStream in, String name, Inventory inventory, String inAndOutTask, Problems problems)
+      throws IOException {
+    Optional<XSSFWorkbook> opened = WorkbookFile.open(in, name, problems);
+    if (opened.isEmpty()) {
+      return Optional.empty();
+    }
+    try (XSSFWorkbook book = opened.get()) {
+      return new FilledLog(name, book, inventory, inAndOutTask, problems).read();
+    }
+  }
+
+  private Optional<SeasonLog> read() {
+    int before = problems.errorCount();
+    Optional<PlanSheet> log = PlanSheet.find(file, book, "log", "Log");
+    Optional<PlanSheet> moves = PlanSheet.find(file, book, "moving-days", "Moving days");
+    if (log.isEmpty() || moves.isEmpty()) {
+      problems.error(
+          Code.NO_LOG,
+          file,
+          "no sheet \"" + (log.isEmpty() ? "Log" : "Moving days") + "\"",
+          "a season plan as \"hibernacle plan\" writes it");
+      return Optional.empty();
+    }
+    Optional<Season> season = season();
+    List<PlannedMove> planned = moves(moves.get());
+    if (season.isEmpty() || !log.get().require(problems, "Id")) {
+      return Optional.empty();
+    }
+    List<LogEntry> entries = entries(log.get(), season.get());
+    return problems.errorCount() > before
+        ? Optional.empty()
+        : Optional.of(new SeasonLog(season.get(), planned, inAndOut(), winters(), entries));
+  }
+
+  /** The season is that of the first week of the plan's occupancy. */
+  private Optional<Season> season() {
+    Optional<LocalDate> first =
+        PlanSheet.find(file, book, "occupancy", "Occupancy")
+            .flatMap(
+                sheet ->
+                    sheet.rows().stream()
+                        .flatMap(r -> sheet.day(r, "Week from").stream())
+                        .min(Comparator.naturalOrder()));
+    if (first.isEmpty()) {
+      problems.error(
+          Code.NO_SEASON,
+          file,
+          "the season of the plan can not be told",
+          "the sheet \"Occupancy\" as the season plan was written, with its weeks");
+    }
+    return first.map(day -> Season.containing(day, inventory.settings().southern()));
+  }
+
+  private List<PlannedMove> moves(PlanSheet sheet) {
+    List<PlannedMove> moves = new ArrayList<>();
+    if (!sheet.require(problems, "Id", "Date", "From", "To")) {
+      return moves;
+    }
+    for (FoundRow row : sheet.rows()) {
+      String id = sheet.text(row, "Id");
+      Optional<LocalDate> date = sheet.day(row, "Date");
+      Optional<String> from = place(sheet, row, "From");
+      Optional<String> to = place(sheet, row, "To");
+      if (date.isEmpty()) {
+        notADay(sheet, row, "Date");
+      } else if (from.isPresent() && to.isPresent() && isKnown(id)) {
+        moves.add(new PlannedMove(id, date.get(), from.get(), to.get()));
+      }
+    }
+    moves.sort(Comparator.comparing(PlannedMove::date).thenComparing(PlannedMove::id));
+    return moves;
+  }
+
+  private boolean isKnown(String id) {
+    return inventory.plants().stream().anyMatch(p -> p.id().equals(id));
+  }
+
+  private List<LogEntry> entries(PlanSheet sheet, Season season) {
+    Map<String, LogEntry> byId = new HashMap<>();
+    for (FoundRow row : sheet.rows()) {
+      String id = sheet.text(row, "Id");
+      LogRow entry = new LogRow(sheet, row, season, this::place, problems);
+      if (isKnown(id)) {
+        if (byId.putIfAbsent(id, entry.read(id)) != null) {
+          problems.error(
+              Code.LOG_TWICE,
+              sheet.found().where("row " + row.number()),
+              "a second row for " + id,
+              "one row a plant");
+        }
+      } else if (entry.isFilledIn()) {
+        problems.warning(
+            Code.LOG_OF_UNKNOWN,
+            sheet.found().where("row " + row.number()),
+            "the plant \"" + id + "\" is not on the sheet Plants",
+            "an Id of that sheet",
+            "the row is not reviewed");
+      }
+    }
+    return inventory.plants().stream()
+        .map(Plant::id)
+        .map(id -> byId.getOrDefault(id, LogEntry.blank(id)))
+        .toList();
+  }
+
+  private Optional<String> place(PlanSheet sheet, FoundRow row, String heading) {
+    String name = sheet.text(row, heading);
+    Optional<String> found =
+        inventory.places().stream()
+            .flatMap(p -> Stream.of(p.name(), p.name() + Place.WRAPPED))
+            .filter(n -> Words.key(n).equals(Words.key(name)))
+            .findFirst();
+    if (found.isEmpty() && !name.isBlank()) {
+      problems.error(
+          Code.LOG_PLACE,
+          where(sheet, row, heading),
+          heading + " \"" + name + "\"",
+          "a place of the Places sheet: "
+              + inventory.places().stream().map(Place::name).collect(Collectors.joining(", ")));
+    }
+    return found;
+  }
+
+  private void notADay(PlanSheet sheet, FoundRow row, String heading) {
+    problems.error(
+        Code.LOG_DATE,
+        where(sheet, row, heading),
+        heading + " \"" + sheet.text(row, heading) + "\"",
+        "a cell formatted as a date, or text like 2026-03-01");
+  }
+
+  static String where(PlanSheet sheet, FoundRow row, String heading) {
+    return sheet
+        .found()
+        .where(sheet.cell(row, heading).map(FoundCell::address).orElse("row " + row.number()));
+  }
+
+  private List<KnownWinter> winters() {
+    List<KnownWinter> winters = new ArrayList<>();
+    boolean southern = inventory.settings().southern();
+    Optional<PlanSheet> found = PlanSheet.find(file, book, "winters", "Winters");
+    if (found.isEmpty()) {
+      return winters;
+    }
+    PlanSheet sheet = found.get();
+    for (FoundRow row : sheet.rows()) {
+      Optional<LocalDate> day = sheet.day(row, "Coldest on");
+      OptionalDouble coldest = sheet.number(row, "Coldest night");
+      if (day.isPresent() && coldest.isPresent()) {
+        double shown = coldest.getAsDouble();
+        double coldestC = sheet.inFahrenheit("Coldest night") ? (shown - 32) * 5 / 9 : shown;
+        winters.add(new KnownWinter(Season.containing(day.get(), southern), coldestC, day.get()));
+      }
+    }
+    winters.sort(Comparator.comparing(KnownWinter::season));
+    return winters;
+  }
+
+  private List<InAndOut> inAndOut() {
+    List<InAndOut> nights = new ArrayList<>();
+    Optional<PlanSheet> found = PlanSheet.find(file, book, "tasks", "Tasks");
+    if (found.isEmpty()) {
+      return nights;
+    }
+    PlanSheet sheet = found.get();
+    for (FoundRow row : sheet.rows()) {
+      Optional<LocalDate> from = sheet.day(row, "From");
+      if (!sheet.text(row, "What").equals(inAndOutTask) || from.isEmpty()) {
+        continue;
+      }
+      LocalDate to = sheet.day(row, "To").orElse(from.get());
+      Optional<String> refuge = place(sheet, row, "Place");
+      if (refuge.isPresent()) {
+        Arrays.stream(sheet.text(row, "Plants").split(",", -1))
+            .map(String::strip)
+            .filter(this::isKnown)
+            .forEach(id -> nights.add(new InAndOut(id, from.get(), to, refuge.get())));
+      }
+    }
+    return nights;
+  }
+}
