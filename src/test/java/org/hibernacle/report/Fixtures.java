@@ -390,7 +390,7 @@ public final class Fixtures {
   private static List<Task> tasks() {
     List<Task> tasks = new ArrayList<>();
     for (Task.Kind kind : Task.Kind.values()) {
-      LocalDate from = LocalDate.of(2026, 10, 17).plusDays(14L * tasks.size());
+      LocalDate from = LocalDate.of(2026, 10, 17).plusDays(12L * tasks.size());
       OptionalDouble amount =
           switch (kind) {
             case MULCH_ON, MULCH_OFF -> OptionalDouble.of(180);
@@ -398,6 +398,7 @@ public final class Fixtures {
             case FLEECE_READY -> OptionalDouble.of(7);
             case IN_AND_OUT -> OptionalDouble.of(2);
             case POWER_FAILURE -> OptionalDouble.of(-6.5);
+            case WAKING_ALARM -> OptionalDouble.of(10);
             case TWO_PERSON_LIFT -> OptionalDouble.of(61.4);
             default -> OptionalDouble.empty();
           };
