@@ -56,6 +56,37 @@ public record Plant(
     Trust rootLimitTrust,
     String notes) {
 
+  /**
+   * The plant without what tells it from others that live through the same: Id, label, value, how
+   * many stand in its row, how wide they are, and remarks.
+   */
+  public Plant nameless() {
+    return new Plant(
+        "-",
+        "",
+        species,
+        "",
+        "",
+        home,
+        container,
+        lastRootWork,
+        vigour,
+        priority,
+        OptionalDouble.empty(),
+        ownRootLimitC,
+        stayIn,
+        notBefore,
+        notAfter,
+        1,
+        heightCm,
+        OptionalDouble.empty(),
+        frostProofPot,
+        plannedRootWork,
+        rootstock,
+        rootLimitTrust,
+        "");
+  }
+
   /** How strong the plant is; a weak one is given a shallower root limit. */
   public enum Vigour {
     WEAK,

@@ -109,7 +109,12 @@ final class PlantPlanner {
   }
 
   private PlantPlanner(PlantPlanner other) {
-    plant = other.plant;
+    this(other, other.plant, other.known.copy());
+  }
+
+  private PlantPlanner(PlantPlanner other, Plant plant, KnownBreaks known) {
+    this.plant = plant;
+    this.known = known;
     settings = other.settings;
     winters = other.winters;
     season = other.season;
@@ -120,8 +125,12 @@ final class PlantPlanner {
     fits = other.fits;
     byName = other.byName;
     comfort = other.comfort;
-    known = other.known.copy();
     atHome = other.atHome;
+  }
+
+  /** The planner of a plant that lives through the same; only to be searched on by a copy. */
+  PlantPlanner ofTwin(Plant twin) {
+    return new PlantPlanner(this, twin, known);
   }
 
   /** The same planner; what it learns from now on is its own. */

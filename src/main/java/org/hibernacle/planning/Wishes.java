@@ -1,8 +1,15 @@
 package org.hibernacle.planning;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.hibernacle.model.Inventory;
+import org.hibernacle.model.MoveMade;
+import org.hibernacle.model.Plant;
 
 /**
  * What every plant would do if it were alone: neither room nor hands play a part here. One entry a
@@ -19,14 +26,42 @@ record Wishes(
     List<PlantPlanner> planners,
     List<PlantPlanner.Found> founds) {
 
-  /** Plans every plant by itself. */
+  /** Plans every plant by itself; of plants that live through the same, one. */
   static Wishes of(Inventory inventory, Caution caution, WintersOnFile winters) {
-    List<PlantPlanner> planners =
-        inventory.plants().parallelStream()
-            .map(plant -> PlantPlanner.of(plant, inventory.settings(), caution, winters))
-            .toList();
-    List<PlantPlanner.Found> founds = planners.parallelStream().map(PlantPlanner::find).toList();
+    List<Plant> plants = inventory.plants();
+    List<Alike> alike = plants.stream().map(plant -> Alike.of(plant, winters)).toList();
+    Map<Alike, Plant> firsts = new LinkedHashMap<>();
+    IntStream.range(0, plants.size()).forEach(i -> firsts.putIfAbsent(alike.get(i), plants.get(i)));
+    Map<Alike, Wish> wishes =
+        firsts.entrySet().parallelStream()
+            .collect(
+                Collectors.toConcurrentMap(
+                    Map.Entry::getKey,
+                    first ->
+                        Wish.of(
+                            PlantPlanner.of(
+                                first.getValue(), inventory.settings(), caution, winters))));
+    List<PlantPlanner> planners = new ArrayList<>();
+    List<PlantPlanner.Found> founds = new ArrayList<>();
+    for (int i = 0; i < plants.size(); i++) {
+      Wish wish = Objects.requireNonNull(wishes.get(alike.get(i)));
+      planners.add(wish.planner().ofTwin(plants.get(i)));
+      founds.add(wish.found());
+    }
     return new Wishes(inventory, winters, planners, founds);
+  }
+
+  /** What plants have in common that wish for the same. */
+  private record Alike(Plant nameless, List<MoveMade> made) {
+    static Alike of(Plant plant, WintersOnFile winters) {
+      return new Alike(plant.nameless(), winters.outlook().madeBy(plant));
+    }
+  }
+
+  private record Wish(PlantPlanner planner, PlantPlanner.Found found) {
+    static Wish of(PlantPlanner planner) {
+      return new Wish(planner, planner.find());
+    }
   }
 
   /** The same wishes where room or hands are others. */

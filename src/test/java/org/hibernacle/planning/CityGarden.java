@@ -188,6 +188,34 @@ public final class CityGarden {
     return new Inventory(all, places, settings(city, 1.5), List.of());
   }
 
+  /** The same plant under another Id, of more worth. */
+  static Plant twin(Plant p, String id) {
+    return new Plant(
+        id,
+        "the other one",
+        p.species(),
+        p.speciesAsWritten(),
+        p.cultivar(),
+        p.home(),
+        p.container(),
+        p.lastRootWork(),
+        p.vigour(),
+        p.priority(),
+        OptionalDouble.of(500),
+        p.ownRootLimitC(),
+        p.stayIn(),
+        p.notBefore(),
+        p.notAfter(),
+        p.count(),
+        p.heightCm(),
+        p.spreadCm(),
+        p.frostProofPot(),
+        p.plannedRootWork(),
+        p.rootstock(),
+        p.rootLimitTrust(),
+        p.notes());
+  }
+
   private static Settings settings(City city, double siteColderByK) {
     return new Settings(
         city.station,

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.hibernacle.model.Inventory;
+import org.hibernacle.model.Plant;
 import org.hibernacle.planning.CityGarden.City;
 import org.hibernacle.planning.PlantPlan.Verdict;
 import org.junit.jupiter.api.Test;
@@ -135,5 +136,23 @@ class TogetherTest {
         .orElseThrow()
         .place()
         .name();
+  }
+
+  /** Two alike wish for the same; only what is theirs alone tells them apart. */
+  @Test
+  void whatIsAlikePlansAlikeUnderItsOwnName() {
+    Inventory garden = CityGarden.inventory(City.SEATTLE);
+    Plant one = garden.plants().get(5);
+    Plant twin = CityGarden.twin(one, "TWIN");
+    List<PlantPlan> both =
+        CityGarden.planOf(
+                new Inventory(
+                    List.of(one, twin), garden.places(), garden.settings(), garden.sheets()),
+                CityGarden.weather(City.SEATTLE))
+            .plants();
+    assertEquals(one.id(), both.get(0).plant().id());
+    assertEquals("TWIN", both.get(1).plant().id());
+    assertEquals(both.get(0).stays(), both.get(1).stays());
+    assertEquals(both.get(0).moves(), both.get(1).moves());
   }
 }
