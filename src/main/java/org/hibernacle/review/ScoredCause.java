@@ -15,7 +15,7 @@ import java.util.Optional;
  */
 public record ScoredCause(Cause cause, double strength, double share, Optional<LocalDate> day) {
   /** Share from which a cause is called likely; below it the next one is to be named too. */
-  public static final double CLEAR_SHARE = 0.6;
+  public static final double CLEAR_SHARE = 0.8;
 
   /** Whether it may be called likely by itself. */
   public boolean isClear() {
