@@ -61,13 +61,13 @@ class PlantedLossesTest {
   }
 
   @Test
-  void mostCausesAreFoundAndFewAreInvented() {
+  void mostCausesAreFoundAndNoneIsInventedClearly() {
     List<Told> told = told();
     double all = told.size();
     assertTrue(count(told, Told::isRight) / all >= 0.75, table(told));
     double clear = count(told, t -> t.found().isClear());
-    assertTrue(clear / all >= 0.6, table(told));
-    assertTrue(count(told, t -> t.found().isClear() && t.isRight()) / clear >= 0.9, table(told));
+    assertTrue(clear / all >= 0.35, table(told));
+    assertEquals(clear, count(told, t -> t.found().isClear() && t.isRight()), table(told));
   }
 
   /** Where nothing came near a limit, no cause is made up. */
