@@ -10,7 +10,6 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BiPredicate;
-import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import org.hibernacle.model.Place;
 import org.hibernacle.model.Plant;
@@ -26,12 +25,6 @@ import org.hibernacle.model.Settings;
 final class PlantPlanner {
   /** Rounds of search and trial before the best path so far is taken as it is. */
   private static final int MOST_ROUNDS = 40;
-
-  /** How far a first guess may be off, K; own figure. */
-  private static final double GUESS_OFF_K = 2;
-
-  /** Nights before and after midwinter that are the coldest time. */
-  private static final int MIDWINTER_NIGHTS = 30;
 
   private final Plant plant;
   private final Settings settings;
@@ -57,7 +50,7 @@ final class PlantPlanner {
   static PlantPlanner of(Plant plant, Settings settings, Caution caution, WintersOnFile winters) {
     if (Lifting.tooHeavyToCarry(plant)) {
       PlantPlanner inPlace = new PlantPlanner(plant, settings, caution, winters, Covers::isOwn);
-      if (inPlace.find().cost().brokenTicks() == 0) {
+      if (inPlace.begun.atHome() && inPlace.find().cost().brokenTicks() == 0) {
         return inPlace;
       }
     }
@@ -184,31 +177,6 @@ final class PlantPlanner {
   /** Standing in another place all winter, judged by the limits that the plant has at home. */
   List<Lived> guess(int place) {
     return atHome.stream().map(lived -> trial.guess(lived, place)).toList();
-  }
-
-  /**
-   * Whether the plant could spend the coldest time in some place of those asked for: by the first
-   * guess it misses no more than a little there around midwinter. Not a promise.
-   *
-   * @param place whether to ask about the place of that index
-   */
-  boolean mightWinterIn(IntPredicate place) {
-    int midwinter = season.index(season.midwinter());
-    return IntStream.range(0, fits.size())
-        .filter(p -> fits.get(p) == PlaceFit.SUITS && place.test(p))
-        .anyMatch(
-            p ->
-                guess(p).stream()
-                    .flatMap(
-                        lived ->
-                            lived.violations().stream()
-                                .filter(
-                                    b ->
-                                        Math.abs(
-                                                winters.planNight(lived.winter(), b.night())
-                                                    - midwinter)
-                                            <= MIDWINTER_NIGHTS))
-                    .allMatch(b -> b.violation().deficitK() <= GUESS_OFF_K));
   }
 
   /**

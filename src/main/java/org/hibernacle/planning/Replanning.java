@@ -22,6 +22,12 @@ import org.hibernacle.model.Settings;
  * not planned anew.
  */
 final class Replanning {
+  /** How far a first guess may be off, K; own figure. */
+  private static final double GUESS_OFF_K = 2;
+
+  /** Nights before and after midwinter that are the coldest time. */
+  private static final int MIDWINTER_NIGHTS = 30;
+
   private final Wishes wishes;
   private final Caution caution;
   private final List<Together.Settled> settled;
@@ -169,7 +175,24 @@ final class Replanning {
     String place = remedy.place().get().name();
     PlantPlanner planner =
         PlantPlanner.of(plant(i), anew.inventory().settings(), then, anew.winters());
-    return planner.mightWinterIn(p -> anew.winters().places().get(p).name().equals(place));
+    return IntStream.range(0, anew.winters().places().size())
+        .filter(p -> anew.winters().places().get(p).name().equals(place))
+        .filter(p -> PlaceFit.of(plant(i), anew.winters().places().get(p)) == PlaceFit.SUITS)
+        .anyMatch(p -> comesThroughMidwinter(planner.guess(p), anew.winters()));
+  }
+
+  /** Whether the first guess misses no more than a little in the coldest time. Not a promise. */
+  private static boolean comesThroughMidwinter(List<Lived> guess, WintersOnFile there) {
+    int midwinter = there.season().index(there.season().midwinter());
+    return guess.stream()
+        .allMatch(
+            lived ->
+                lived.violations().stream()
+                    .filter(
+                        b ->
+                            Math.abs(there.planNight(lived.winter(), b.night()) - midwinter)
+                                <= MIDWINTER_NIGHTS)
+                    .allMatch(b -> b.violation().deficitK() <= GUESS_OFF_K));
   }
 
   private void plan(List<Integer> rows, Wishes anew, Caution then) {

@@ -92,27 +92,8 @@ public record JudgedPlan(SeasonPlan plan, Oracle oracle) {
             .filter(i -> i % 4 == 0)
             .mapToObj(inventory.plants()::get)
             .toList();
-    Settings settings = withRisk(inventory.settings(), acceptedRiskOfTen);
+    Settings settings = inventory.settings().withAcceptedRisk(acceptedRiskOfTen);
     return planned(new Inventory(some, inventory.places(), settings, inventory.sheets()), weather);
-  }
-
-  private static Settings withRisk(Settings s, int acceptedRiskOfTen) {
-    return new Settings(
-        s.site(),
-        s.siteColderByK(),
-        s.latitudeDeg(),
-        s.longitudeDeg(),
-        s.zone(),
-        s.units(),
-        s.safetyMarginK(),
-        acceptedRiskOfTen,
-        s.movingDays(),
-        s.away(),
-        s.plantsPerMovingDay(),
-        s.minutesPerMovingDay(),
-        s.paper(),
-        s.firstDayOfWeek(),
-        s.language());
   }
 
   static JudgedPlan planned(Inventory inventory, TemperatureSeries weather) {

@@ -94,47 +94,10 @@ public final class CityGarden {
   static Inventory scarceInventory(City city, double bedM2, int potsADay) {
     List<Place> places =
         places().stream()
-            .map(p -> p.name().equals("Mulched bed") ? withFloor(p, bedM2) : p)
+            .map(p -> p.name().equals("Mulched bed") ? p.withFloor(OptionalDouble.of(bedM2)) : p)
             .toList();
-    Settings s = settings(city, 1.5);
-    Settings busy =
-        new Settings(
-            s.site(),
-            s.siteColderByK(),
-            s.latitudeDeg(),
-            s.longitudeDeg(),
-            s.zone(),
-            s.units(),
-            s.safetyMarginK(),
-            s.acceptedRiskOfTen(),
-            s.movingDays(),
-            s.away(),
-            OptionalInt.of(potsADay),
-            s.minutesPerMovingDay(),
-            s.paper(),
-            s.firstDayOfWeek(),
-            s.language());
+    Settings busy = settings(city, 1.5).withHands(OptionalInt.of(potsADay), OptionalInt.empty());
     return new Inventory(plants(), places, busy, List.of());
-  }
-
-  private static Place withFloor(Place p, double floorM2) {
-    return new Place(
-        p.name(),
-        p.kind(),
-        OptionalDouble.of(floorM2),
-        p.sun(),
-        p.wind(),
-        p.cover(),
-        p.coverDepthCm(),
-        p.light(),
-        p.lowestHeldC(),
-        p.highestHeldC(),
-        p.warmerByK(),
-        p.lagHours(),
-        p.holdsDownToC(),
-        p.clearHeightCm(),
-        p.vents(),
-        p.notes());
   }
 
   /** The plan of that city's garden, made once. */
@@ -186,34 +149,6 @@ public final class CityGarden {
     List<Plant> all = new ArrayList<>(plants.stream().map(PlantBuilder::build).toList());
     all.add(new PlantBuilder("TUB-BENCH", "Acer palmatum", 60).build());
     return new Inventory(all, places, settings(city, 1.5), List.of());
-  }
-
-  /** The same plant under another Id, of more worth. */
-  static Plant twin(Plant p, String id) {
-    return new Plant(
-        id,
-        "the other one",
-        p.species(),
-        p.speciesAsWritten(),
-        p.cultivar(),
-        p.home(),
-        p.container(),
-        p.lastRootWork(),
-        p.vigour(),
-        p.priority(),
-        OptionalDouble.of(500),
-        p.ownRootLimitC(),
-        p.stayIn(),
-        p.notBefore(),
-        p.notAfter(),
-        p.count(),
-        p.heightCm(),
-        p.spreadCm(),
-        p.frostProofPot(),
-        p.plannedRootWork(),
-        p.rootstock(),
-        p.rootLimitTrust(),
-        p.notes());
   }
 
   private static Settings settings(City city, double siteColderByK) {

@@ -143,7 +143,7 @@ class TogetherTest {
   void whatIsAlikePlansAlikeUnderItsOwnName() {
     Inventory garden = CityGarden.inventory(City.SEATTLE);
     Plant one = garden.plants().get(5);
-    Plant twin = CityGarden.twin(one, "TWIN");
+    Plant twin = LargeGardens.renamed(one, "TWIN");
     List<PlantPlan> both =
         CityGarden.planOf(
                 new Inventory(
