@@ -2,10 +2,12 @@ package org.hibernacle.planning;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.hibernacle.model.Place;
 import org.hibernacle.model.Season;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The place of a plant on each night of the planned season.
@@ -13,6 +15,16 @@ import org.hibernacle.model.Season;
  * @param placeByNight index of the place
  */
 record Path(int[] placeByNight) {
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Path path && Arrays.equals(placeByNight, path.placeByNight);
+  }
+
+  @Override
+  public int hashCode() {
+    return Arrays.hashCode(placeByNight);
+  }
+
   static Path standing(int nights, int place) {
     return new Path(IntStream.range(0, nights).map(i -> place).toArray());
   }

@@ -1,6 +1,5 @@
 package org.hibernacle.planning;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -27,7 +26,6 @@ final class PlantPlanner {
   private static final int MOST_ROUNDS = 40;
 
   private final Plant plant;
-  private final Settings settings;
   private final WintersOnFile winters;
   private final Season season;
   private final int home;
@@ -39,6 +37,7 @@ final class PlantPlanner {
   /** Places by name: of two that cost the same the first is taken, whatever the order of rows. */
   private final int[] byName;
 
+  private final MoveDays moveDays;
   private final long[][] comfort;
   private final KnownBreaks known;
   private final List<Lived> atHome;
@@ -64,7 +63,6 @@ final class PlantPlanner {
       WintersOnFile winters,
       BiPredicate<Plant, Place> thoughtOf) {
     this.plant = plant;
-    this.settings = settings;
     this.winters = winters;
     season = winters.season();
     begun = Begun.of(plant, winters);
@@ -83,12 +81,13 @@ final class PlantPlanner {
             .sorted(Comparator.comparing(p -> winters.places().get(p).name()))
             .mapToInt(p -> p)
             .toArray();
+    moveDays = new MoveDays(plant, settings, season, home, begun.firstFree());
     comfort = Comfort.costs(plant.species(), home, winters);
     known = new KnownBreaks(winters);
     atHome =
         begun.atHome()
             ? IntStream.range(0, winters.count()).mapToObj(w -> trial.atHome(w, home)).toList()
-            : trial.live(begun.leftStanding(season.days()).placeByNight());
+            : trial.live(begun.leftStanding(season.days()));
   }
 
   /** First night that can still be changed. */
@@ -108,7 +107,6 @@ final class PlantPlanner {
   private PlantPlanner(PlantPlanner other, Plant plant, KnownBreaks known) {
     this.plant = plant;
     this.known = known;
-    settings = other.settings;
     winters = other.winters;
     season = other.season;
     home = other.home;
@@ -117,6 +115,7 @@ final class PlantPlanner {
     begun = other.begun;
     fits = other.fits;
     byName = other.byName;
+    moveDays = other.moveDays;
     comfort = other.comfort;
     atHome = other.atHome;
   }
@@ -124,6 +123,11 @@ final class PlantPlanner {
   /** The planner of a plant that lives through the same; only to be searched on by a copy. */
   PlantPlanner ofTwin(Plant twin) {
     return new PlantPlanner(this, twin, known);
+  }
+
+  /** What all twins of the plant live through. */
+  Trial trial() {
+    return trial;
   }
 
   /** The same planner; what it learns from now on is its own. */
@@ -202,7 +206,7 @@ final class PlantPlanner {
     int[][] worst = known.worst(excused);
     for (int round = 0; round < MOST_ROUNDS; round++) {
       path = path(searchIn(worst, openings, sooner).cheapest());
-      lived = trial.live(path.placeByNight());
+      lived = trial.live(path);
       known.learn(lived);
       int[][] now = known.worst(excused);
       if (Arrays.deepEquals(worst, now)) {
@@ -319,14 +323,12 @@ final class PlantPlanner {
 
   /** Lives any other path, for reasons. */
   List<Lived> live(Path path) {
-    return trial.live(path.placeByNight());
+    return trial.live(path);
   }
 
   /** The same, with the nights back that a path may have. */
   List<Lived> live(Path path, Optional<Shuttle> shuttle) {
-    return IntStream.range(0, winters.count())
-        .mapToObj(w -> trial.live(w, winters.inWinter(w, path.placeByNight()), home, shuttle))
-        .toList();
+    return trial.live(path, home, shuttle);
   }
 
   private long[][] costs(int[][] worst) {
@@ -350,20 +352,7 @@ final class PlantPlanner {
 
   /** Whether the plant may be carried on that night's day. */
   boolean mayMove(int night, int from, int to) {
-    LocalDate day = season.day(night);
-    if (night < begun.firstFree()) {
-      return false;
-    }
-    if (!settings.isMovingDay(day)) {
-      return false;
-    }
-    if (plant.notBefore().filter(day::isBefore).isPresent()) {
-      return false;
-    }
-    if (to == home && night < season.index(Move.earliestReturn(season))) {
-      return false;
-    }
-    return from != home || plant.notAfter().filter(day::isAfter).isEmpty();
+    return moveDays.allow(night, from, to);
   }
 
   Plant plant() {

@@ -196,14 +196,15 @@ final class Replanning {
   }
 
   private void plan(List<Integer> rows, Wishes anew, Caution then) {
-    List<PlantPlanner> planners =
-        rows.parallelStream()
-            .map(i -> PlantPlanner.of(plant(i), anew.inventory().settings(), then, anew.winters()))
-            .toList();
-    List<PlantPlanner.Found> founds = planners.parallelStream().map(PlantPlanner::find).toList();
+    List<Wishes.Wish> planned =
+        Wishes.of(
+            rows.stream().map(this::plant).toList(),
+            anew.inventory().settings(),
+            then,
+            anew.winters());
     for (int k = 0; k < rows.size(); k++) {
-      anew.planners().set(rows.get(k), planners.get(k));
-      anew.founds().set(rows.get(k), founds.get(k));
+      anew.planners().set(rows.get(k), planned.get(k).planner());
+      anew.founds().set(rows.get(k), planned.get(k).found());
     }
   }
 

@@ -213,7 +213,10 @@ public final class SeasonPlanner {
   }
 
   private SeasonPlan plan(Help help) {
-    List<Planned> planned = settled.parallelStream().map(this::planned).toList();
+    Planned[] each = new Planned[settled.size()];
+    Twins.forEach(
+        each.length, i -> settled.get(i).planner(), true, i -> each[i] = planned(settled.get(i)));
+    List<Planned> planned = List.of(each);
     List<PlantPlan> plans = planned.stream().map(Planned::plan).toList();
     PlaceForecasts forecasts = new PlaceForecasts(winters, plans);
     List<PlaceForecast> places = forecasts.forecasts();

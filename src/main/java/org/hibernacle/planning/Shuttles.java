@@ -86,7 +86,7 @@ final class Shuttles {
 
   private Optional<Brought> withNightsBack(
       Path path, int from, int refuge, int waking, Set<Integer> excused) {
-    List<Lived> atHome = trial.live(path.placeByNight());
+    List<Lived> atHome = trial.live(path);
     List<Set<Integer>> harmful = new ArrayList<>();
     for (Lived lived : atHome) {
       harmful.add(harmful(lived, from, refuge, excused));

@@ -107,26 +107,35 @@ final class Together {
 
   /** Plans those anew that gave way; true if one breaks more rules there than was known. */
   private boolean giveWay(List<Claim> claims, List<Path> paths, List<PlantPlanner.Found> founds) {
-    boolean surprised = false;
-    for (int k = 0; k < paths.size(); k++) {
-      int i = order.get(k);
-      PlantPlanner.Found wish = wishes.get(i);
-      if (paths.get(k).equals(wish.path())) {
-        founds.set(i, wish);
-        continue;
-      }
-      Ledger.Load load = claims.get(k).load();
-      Toll expected = claims.get(k).toll(paths.get(k));
-      ledger.giveBack(load, paths.get(k));
-      if (copied.add(i)) {
-        planners.set(i, planners.get(i).copy());
-      }
-      PlantPlanner.Found found = planners.get(i).search(wish.excused(), ledger.left(load));
-      ledger.take(load, found.path());
-      founds.set(i, found);
-      surprised |= Toll.of(inventory.plants().get(i), found.cost()).losesMoreThan(expected);
+    List<Integer> surprises = new ArrayList<>();
+    Twins.forEach(
+        order.size(),
+        k -> planners.get(order.get(k)),
+        false,
+        k -> {
+          if (givesWay(order.get(k), claims.get(k), paths.get(k), founds)) {
+            surprises.add(k);
+          }
+        });
+    return !surprises.isEmpty();
+  }
+
+  /** Plans one row anew if it gave way; true if it breaks more rules then than was known. */
+  private boolean givesWay(int i, Claim claim, Path path, List<PlantPlanner.Found> founds) {
+    PlantPlanner.Found wish = wishes.get(i);
+    if (path.equals(wish.path())) {
+      founds.set(i, wish);
+      return false;
     }
-    return surprised;
+    Toll expected = claim.toll(path);
+    ledger.giveBack(claim.load(), path);
+    if (copied.add(i)) {
+      planners.set(i, planners.get(i).copy());
+    }
+    PlantPlanner.Found found = planners.get(i).search(wish.excused(), ledger.left(claim.load()));
+    ledger.take(claim.load(), found.path());
+    founds.set(i, found);
+    return Toll.of(inventory.plants().get(i), found.cost()).losesMoreThan(expected);
   }
 
   /** What others did not need in the end goes back to those who wished for it. */

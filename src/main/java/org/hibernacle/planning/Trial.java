@@ -1,10 +1,10 @@
 package org.hibernacle.planning;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.hibernacle.climate.Winter;
 import org.hibernacle.model.Plant;
 import org.hibernacle.model.Season;
@@ -19,6 +19,7 @@ final class Trial {
   private final WintersOnFile winters;
   private final ThermalClass pot;
   private final Rules rules;
+  private final RecentLives recent = new RecentLives();
 
   Trial(Plant plant, WintersOnFile winters, double safetyMarginK) {
     this.plant = plant;
@@ -28,12 +29,27 @@ final class Trial {
   }
 
   /** The truth: the pot carried from place to place, in every winter. */
-  List<Lived> live(int[] placeByPlanNight) {
-    List<Lived> all = new ArrayList<>();
-    for (int w = 0; w < winters.count(); w++) {
-      all.add(live(w, winters.inWinter(w, placeByPlanNight)));
-    }
-    return all;
+  List<Lived> live(Path path) {
+    return recent.along(
+        path,
+        () ->
+            IntStream.range(0, winters.count())
+                .parallel()
+                .mapToObj(w -> live(w, winters.inWinter(w, path.placeByNight())))
+                .toList());
+  }
+
+  /** The same, and carried back for the night whenever the forecast of a shuttle asks for it. */
+  List<Lived> live(Path path, int home, Optional<Shuttle> shuttle) {
+    List<Lived> staying = live(path);
+    return shuttle.isEmpty()
+        ? staying
+        : staying.stream().map(lived -> withNightsBack(lived, home, shuttle.get())).toList();
+  }
+
+  /** Gives up what is remembered of lives, once no twin of the plant is planned any more. */
+  void forget() {
+    recent.forget();
   }
 
   /** The same in one winter, along a path by nights of that winter. */
@@ -48,16 +64,17 @@ final class Trial {
    */
   Lived live(int w, int[] path, int home, Optional<Shuttle> shuttle) {
     Lived lived = live(w, path);
-    if (shuttle.isEmpty()) {
-      return lived;
-    }
-    Shuttle nights = shuttle.get();
+    return shuttle.isEmpty() ? lived : withNightsBack(lived, home, shuttle.get());
+  }
+
+  private Lived withNightsBack(Lived lived, int home, Shuttle nights) {
+    int w = lived.winter();
     int refuge = winters.places().indexOf(nights.refuge());
     Season season = winters.season();
-    int[] shuttled = path.clone();
-    for (int n = 0; n < path.length; n++) {
+    int[] shuttled = lived.path().clone();
+    for (int n = 0; n < shuttled.length; n++) {
       LocalDate day = season.day(winters.planNight(w, n));
-      if (path[n] == home && nights.isNightBack(day, lived.trace().airMinC()[n])) {
+      if (shuttled[n] == home && nights.isNightBack(day, lived.trace().airMinC()[n])) {
         shuttled[n] = refuge;
       }
     }

@@ -1,6 +1,5 @@
 package org.hibernacle.planning;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +9,7 @@ import java.util.stream.IntStream;
 import org.hibernacle.model.Inventory;
 import org.hibernacle.model.MoveMade;
 import org.hibernacle.model.Plant;
+import org.hibernacle.model.Settings;
 
 /**
  * What every plant would do if it were alone: neither room nor hands play a part here. One entry a
@@ -26,9 +26,19 @@ record Wishes(
     List<PlantPlanner> planners,
     List<PlantPlanner.Found> founds) {
 
-  /** Plans every plant by itself; of plants that live through the same, one. */
+  /** Plans every plant by itself. */
   static Wishes of(Inventory inventory, Caution caution, WintersOnFile winters) {
-    List<Plant> plants = inventory.plants();
+    List<Wish> wishes = of(inventory.plants(), inventory.settings(), caution, winters);
+    return new Wishes(
+        inventory,
+        winters,
+        wishes.stream().map(Wish::planner).toList(),
+        wishes.stream().map(Wish::found).toList());
+  }
+
+  /** Plans plants by themselves; of twins, which live through the same, one. */
+  static List<Wish> of(
+      List<Plant> plants, Settings settings, Caution caution, WintersOnFile winters) {
     List<Alike> alike = plants.stream().map(plant -> Alike.of(plant, winters)).toList();
     Map<Alike, Plant> firsts = new LinkedHashMap<>();
     IntStream.range(0, plants.size()).forEach(i -> firsts.putIfAbsent(alike.get(i), plants.get(i)));
@@ -38,17 +48,10 @@ record Wishes(
                 Collectors.toConcurrentMap(
                     Map.Entry::getKey,
                     first ->
-                        Wish.of(
-                            PlantPlanner.of(
-                                first.getValue(), inventory.settings(), caution, winters))));
-    List<PlantPlanner> planners = new ArrayList<>();
-    List<PlantPlanner.Found> founds = new ArrayList<>();
-    for (int i = 0; i < plants.size(); i++) {
-      Wish wish = Objects.requireNonNull(wishes.get(alike.get(i)));
-      planners.add(wish.planner().ofTwin(plants.get(i)));
-      founds.add(wish.found());
-    }
-    return new Wishes(inventory, winters, planners, founds);
+                        Wish.of(PlantPlanner.of(first.getValue(), settings, caution, winters))));
+    return IntStream.range(0, plants.size())
+        .mapToObj(i -> Objects.requireNonNull(wishes.get(alike.get(i))).of(plants.get(i)))
+        .toList();
   }
 
   /** What plants have in common that wish for the same. */
@@ -58,9 +61,21 @@ record Wishes(
     }
   }
 
-  private record Wish(PlantPlanner planner, PlantPlanner.Found found) {
-    static Wish of(PlantPlanner planner) {
-      return new Wish(planner, planner.find());
+  /**
+   * What one plant would do.
+   *
+   * @param planner with what it met on the way; to be copied before it searches on
+   * @param found its path
+   */
+  record Wish(PlantPlanner planner, PlantPlanner.Found found) {
+    private static Wish of(PlantPlanner planner) {
+      Wish wish = new Wish(planner, planner.find());
+      planner.trial().forget();
+      return wish;
+    }
+
+    private Wish of(Plant twin) {
+      return new Wish(planner.ofTwin(twin), found);
     }
   }
 

@@ -78,8 +78,12 @@ final class HeatStore {
 
   /** Mean temperature over a time in which it answers to 0 °C, °C; 0 on the plateau. */
   double meanTowardsZeroC(double wattPerK, double seconds) {
+    double temperatureC = temperatureC();
+    if (temperatureC == 0) {
+      return 0;
+    }
     double spans = seconds * wattPerK / joulePerK();
-    return temperatureC() * -Math.expm1(-spans) / spans;
+    return temperatureC * (1 - Math.exp(-spans)) / spans;
   }
 
   /**

@@ -27,6 +27,9 @@ final class InnerPath {
   /** Most that the way to the front adds, in units of {@code 1/g}. */
   static final double LONGEST = 0.5;
 
+  /** From this share on the way to the front is the longest. */
+  private static final double LONGEST_FROM = 1 - Math.exp(-2 * LONGEST);
+
   private static final double OUTER_HALF = -Math.log(1 - RootBall.EDGE_SHARE / 2) / 2;
   private static final double INNER_HALF =
       Math.log((1 - RootBall.EDGE_SHARE / 2) / (1 - RootBall.EDGE_SHARE)) / 2;
@@ -54,7 +57,7 @@ final class InnerPath {
   /** Conductance between the middle of the edge and the core, W/K. */
   double innerWPerK(double edgeIceShare, double coreIceShare) {
     double alike = edgeIceShare * coreIceShare + (1 - edgeIceShare) * (1 - coreIceShare);
-    double toFront = alike < 1 ? Math.min(LONGEST, -Math.log1p(-alike) / 2) : LONGEST;
+    double toFront = alike < LONGEST_FROM ? -Math.log(1 - alike) / 2 : LONGEST;
     return perShellWPerK(edgeIceShare) / (INNER_HALF + toFront);
   }
 

@@ -125,6 +125,6 @@ public final class Supposed {
       int from = stay.equals(stays.get(0)) ? 0 : winters.season().index(stay.fromInclusive());
       Arrays.fill(path, Math.max(0, from), path.length, winters.places().indexOf(stay.place()));
     }
-    return new Trial(plant, winters, safetyMarginK).live(path);
+    return new Trial(plant, winters, safetyMarginK).live(new Path(path));
   }
 }
