@@ -98,7 +98,8 @@ final class NightTriggers {
           .filter(b -> b.violation().rule().isCold())
           .forEach(b -> broken[b.night()] = true);
       Winter winter = winters.winter(lived.winter());
-      for (int n = winters.firstJudged(lived.winter()); n < Rules.endJudged(winter); n++) {
+      int end = Rules.endJudged(winter);
+      for (int n = winters.firstJudged(lived.winter()); n < end; n++) {
         int night = winters.planNight(lived.winter(), n);
         if (night < from || night >= to) {
           continue;

@@ -46,7 +46,8 @@ final class Rules {
   List<Lived.Broken> judge(Lived lived) {
     List<Lived.Broken> broken = new ArrayList<>();
     Winter winter = winters.winter(lived.winter());
-    for (int night = winters.firstJudged(lived.winter()); night < endJudged(winter); night++) {
+    int end = endJudged(winter);
+    for (int night = winters.firstJudged(lived.winter()); night < end; night++) {
       rootBall(lived, night, broken);
       shoots(lived, night, broken);
       outOfTheWarm(lived, night, broken);

@@ -119,11 +119,11 @@ final class HeatStore {
     double end = heat + watt * left;
     if (end > 0) {
       double beyond = left + heat / watt;
-      return unfrozenJPerK * aroundC * -Math.expm1(-beyond * wattPerK / unfrozenJPerK);
+      return unfrozenJPerK * aroundC * (1 - Math.exp(-beyond * wattPerK / unfrozenJPerK));
     }
     if (end < -latentJ) {
       double beyond = left + (heat + latentJ) / watt;
-      return frozenJPerK * aroundC * -Math.expm1(-beyond * wattPerK / frozenJPerK) - latentJ;
+      return frozenJPerK * aroundC * (1 - Math.exp(-beyond * wattPerK / frozenJPerK)) - latentJ;
     }
     return end;
   }
