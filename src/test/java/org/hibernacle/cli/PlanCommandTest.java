@@ -197,6 +197,12 @@ class PlanCommandTest {
     Path written = next.resolve("season-plan.xlsx");
     assertEquals("2026-11-07", read(written, "Log", "Real move-in"));
     assertTrue(read(written, "Changes", "Why").length() > 20);
+    Path again = folder.resolve("again");
+    run("plan", plan, file, "--as-of", "2026-11-10", "-o", again, QUICK);
+    for (String name : names(next)) {
+      assertArrayEquals(
+          Files.readAllBytes(next.resolve(name)), Files.readAllBytes(again.resolve(name)), name);
+    }
   }
 
   @Test

@@ -156,6 +156,30 @@ class AsOfTest {
             .noneMatch(v -> season.season().contains(v.day()) && v.day().isBefore(NOV_10)));
   }
 
+  /** A tub that nobody would carry was carried all the same: it goes on from where it stands. */
+  @Test
+  void aHeavyPotThatWasCarriedGoesOnFromWhereItStands() {
+    Inventory yard = CityGarden.yardInventory(City.NEW_YORK);
+    Plant tub = yard.plants().get(0);
+    Inventory garden = new Inventory(List.of(tub), yard.places(), yard.settings(), List.of());
+    PlantPlan untouched = plan(asOf(garden, forecast(2), NOV_10), tub.id());
+    assertTrue(
+        untouched.stays().stream()
+            .allMatch(s -> s.place().wrapOf().isPresent() || s.place().name().equals(tub.home())),
+        "wrapped at home");
+    LocalDate carried = LocalDate.of(2014, 11, 5);
+    PlantPlan moved =
+        plan(
+            asOf(garden, forecast(2), NOV_10, new MoveMade(tub.id(), carried, "Mulched bed")),
+            tub.id());
+    assertEquals(carried, moved.stays().get(1).fromInclusive());
+    assertEquals("Mulched bed", moved.stays().get(1).place().name());
+    assertEquals(tub.home(), moved.stays().get(moved.stays().size() - 1).place().name());
+    moved.moves().stream()
+        .skip(1)
+        .forEach(move -> assertFalse(move.date().isBefore(NOV_10), move::toString));
+  }
+
   /** Frost tonight on a day without hands: the day is named that would save the plant. */
   @Test
   void aColdForecastCarriesSoonerAndNamesADayWhereMovingDaysComeTooLate() {

@@ -151,6 +151,13 @@ public final class CityGarden {
     return new Inventory(all, places, settings(city, 1.5), List.of());
   }
 
+  /** The same plants, all in pots of 25 L that want two people. */
+  static Inventory heavyInventory(City city) {
+    List<Plant> heavy =
+        builders().map(p -> new PlantBuilder(p.id, p.taxon, 25)).map(PlantBuilder::build).toList();
+    return new Inventory(heavy, places(), settings(city, 1.5), List.of());
+  }
+
   private static Settings settings(City city, double siteColderByK) {
     return new Settings(
         city.station,
@@ -193,24 +200,26 @@ public final class CityGarden {
   }
 
   private static List<Plant> plants() {
+    return builders().map(PlantBuilder::build).toList();
+  }
+
+  private static Stream<PlantBuilder> builders() {
     return Stream.of(
-            new PlantBuilder("LARCH-30", "Larix decidua", 30),
-            new PlantBuilder("PINE-30", "Pinus sylvestris", 30),
-            new PlantBuilder("MUGO-30", "Pinus mugo", 30),
-            new PlantBuilder("JUNIPER-8", "Juniperus chinensis", 8),
-            new PlantBuilder("JUNIPER-05", "Juniperus chinensis", 0.5),
-            new PlantBuilder("MAPLE-6", "Acer palmatum", 6),
-            new PlantBuilder("TRIDENT-5", "Acer buergerianum", 5),
-            new PlantBuilder("YEW-8", "Taxus baccata", 8),
-            new PlantBuilder("YEW-JP-8", "Taxus cuspidata", 8),
-            new PlantBuilder("AZALEA-5", "Rhododendron indicum", 5),
-            new PlantBuilder("CAMELLIA-8", "Camellia japonica", 8),
-            new PlantBuilder("OLIVE-10", "Olea europaea", 10),
-            new PlantBuilder("LEMON-8", "Citrus × limon", 8),
-            new PlantBuilder("FIG-4", "Ficus microcarpa", 4),
-            new PlantBuilder("CARMONA-3", "Ehretia microphylla", 3))
-        .map(PlantBuilder::build)
-        .toList();
+        new PlantBuilder("LARCH-30", "Larix decidua", 30),
+        new PlantBuilder("PINE-30", "Pinus sylvestris", 30),
+        new PlantBuilder("MUGO-30", "Pinus mugo", 30),
+        new PlantBuilder("JUNIPER-8", "Juniperus chinensis", 8),
+        new PlantBuilder("JUNIPER-05", "Juniperus chinensis", 0.5),
+        new PlantBuilder("MAPLE-6", "Acer palmatum", 6),
+        new PlantBuilder("TRIDENT-5", "Acer buergerianum", 5),
+        new PlantBuilder("YEW-8", "Taxus baccata", 8),
+        new PlantBuilder("YEW-JP-8", "Taxus cuspidata", 8),
+        new PlantBuilder("AZALEA-5", "Rhododendron indicum", 5),
+        new PlantBuilder("CAMELLIA-8", "Camellia japonica", 8),
+        new PlantBuilder("OLIVE-10", "Olea europaea", 10),
+        new PlantBuilder("LEMON-8", "Citrus × limon", 8),
+        new PlantBuilder("FIG-4", "Ficus microcarpa", 4),
+        new PlantBuilder("CARMONA-3", "Ehretia microphylla", 3));
   }
 
   /** A plant in a round ceramic pot twice as wide as deep. */

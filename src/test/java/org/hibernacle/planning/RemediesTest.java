@@ -19,13 +19,14 @@ import org.hibernacle.model.Settings;
 import org.hibernacle.model.TemperatureSeries;
 import org.hibernacle.planning.CityGarden.City;
 import org.hibernacle.planning.PlantPlan.Verdict;
+import org.hibernacle.planning.Remedy.Change;
 import org.junit.jupiter.api.Test;
 
 /** Invented gardens in which it is known what is missing; each remedy told is made by hand. */
 class RemediesTest {
   private static final LocalDate FIRST = LocalDate.of(2019, 7, 1);
   private static final int YEARS = 4;
-  private static final TemperatureSeries WEATHER = weather();
+  private static final TemperatureSeries WEATHER = weather(-8, -8);
 
   /** The olive cannot go to the glasshouse while nobody is there; one day would do. */
   @Test
@@ -72,6 +73,73 @@ class RemediesTest {
   void nobodyInNeedIsToldNothing() {
     SeasonPlan plan = planOf(garden(List.of("LARCH-30"), "Bench", "Mulched bed"));
     assertEquals(Help.NOT_NEEDED, plan.help());
+  }
+
+  /** One winter of four is colder than the hedge foot can make good for either. */
+  @Test
+  void noThinnerMulchAndNoSmallerRiskWouldDo() {
+    TemperatureSeries weather = weather(2, -9);
+    noLessWouldDo(
+        garden(List.of("MAPLE-6"), "Bench", "Hedge foot"), weather, Change.ACCEPT_RISK, 3, 1);
+    noLessWouldDo(
+        garden(List.of("TRIDENT-5"), "Bench", "Hedge foot"), weather, Change.MULCH, 20, 10);
+  }
+
+  /** Four trees that go the same day, one to be carried a day. */
+  @Test
+  void noFewerPotsADayWouldDo() {
+    Inventory four =
+        garden(List.of("MAPLE-6", "TRIDENT-5", "JUNIPER-05", "JUNIPER-8"), "Bench", "Mulched bed");
+    Inventory busy =
+        new Inventory(
+            four.plants(),
+            four.places(),
+            four.settings().withHands(OptionalInt.of(1), OptionalInt.empty()),
+            List.of());
+    noLessWouldDo(busy, WEATHER, Change.MORE_POTS_A_DAY, 4, 1);
+  }
+
+  private static void noLessWouldDo(
+      Inventory garden, TemperatureSeries weather, Change change, double told, double step) {
+    Remedy remedy =
+        planOf(garden, weather).help().remedies().stream()
+            .filter(r -> r.change() == change)
+            .findFirst()
+            .orElseThrow();
+    assertEquals(told, remedy.amount());
+    assertTrue(helpsAll(remedy, garden, weather), remedy::toString);
+    double amount = told - step;
+    Remedy less =
+        new Remedy(
+            change,
+            amount,
+            remedy.place().map(p -> p.withMulch(amount)),
+            remedy.day(),
+            remedy.protects(),
+            remedy.eases());
+    assertFalse(helpsAll(less, garden, weather), less::toString);
+  }
+
+  private static boolean helpsAll(Remedy remedy, Inventory garden, TemperatureSeries weather) {
+    SeasonPlan then =
+        SeasonPlanner.planOnly(remedy.applyTo(garden), weather, OptionalInt.empty()).orElseThrow();
+    return remedy.protects().stream().allMatch(p -> verdict(then, p) != Verdict.UNPROTECTED)
+        && remedy.eases().stream().allMatch(p -> isEased(then, p));
+  }
+
+  private static Verdict verdict(SeasonPlan plan, Plant plant) {
+    return of(plan, plant).verdict();
+  }
+
+  private static boolean isEased(SeasonPlan plan, Plant plant) {
+    return verdict(plan, plant) != Verdict.UNPROTECTED && of(plan, plant).displaced().isEmpty();
+  }
+
+  private static PlantPlan of(SeasonPlan plan, Plant plant) {
+    return plan.plants().stream()
+        .filter(p -> p.plant().id().equals(plant.id()))
+        .findFirst()
+        .orElseThrow();
   }
 
   private static void eachIsTrue(SeasonPlan plan) {
@@ -127,16 +195,26 @@ class RemediesTest {
   }
 
   private static SeasonPlan planOf(Inventory inventory) {
-    return SeasonPlanner.plan(inventory, WEATHER, OptionalInt.empty()).orElseThrow();
+    return planOf(inventory, WEATHER);
   }
 
-  /** Years between 20 °C in July and 1 °C in January, with a week of -8 °C in January. */
-  private static TemperatureSeries weather() {
+  private static SeasonPlan planOf(Inventory inventory, TemperatureSeries weather) {
+    return SeasonPlanner.plan(inventory, weather, OptionalInt.empty()).orElseThrow();
+  }
+
+  /**
+   * Years between 20 °C in July and 1 °C in January.
+   *
+   * @param weekC mean of the first week of each January
+   * @param in2021C of that in 2021
+   */
+  private static TemperatureSeries weather(double weekC, double in2021C) {
     TreeMap<LocalDate, DailyExtremes> days = new TreeMap<>();
     for (LocalDate day = FIRST; day.isBefore(FIRST.plusYears(YEARS)); day = day.plusDays(1)) {
       double mean = 10.5 - 9.5 * Math.cos(2 * Math.PI * (day.getDayOfYear() - 17) / 365.25);
       boolean cold = day.getMonthValue() == 1 && day.getDayOfMonth() <= 7;
-      double meanC = cold ? -8 : mean;
+      double coldC = day.getYear() == 2021 ? in2021C : weekC;
+      double meanC = cold ? coldC : mean;
       days.put(day, new DailyExtremes(meanC - 3, meanC + 3));
     }
     return new TemperatureSeries("invented", days, new TreeMap<>());
