@@ -57,6 +57,7 @@ import picocli.CommandLine.Spec;
       "  hibernacle plan inventory.xlsx 2014.csv 2015.csv --season 2016 --unit C",
       "  hibernacle plan winter/season-plan.xlsx to-date-and-forecast.csv --as-of 2026-11-10",
       "  hibernacle plan garden.xlsx station.csv --place-temperatures \"Shed=shed.csv\"",
+      "  hibernacle plan inventory.xlsx temperatures.csv --ics --dry-run",
       "",
       "Exit code 4 means: done, but some plants can not be protected; the summary names them."
     })
@@ -106,6 +107,8 @@ final class PlanCommand implements Callable<Integer> {
   @Mixin private TemperatureOptions temperatures = new TemperatureOptions();
 
   @Mixin private PlaceTemperatureOptions loggers = new PlaceTemperatureOptions();
+
+  @Mixin private ExtraFiles extras = new ExtraFiles();
 
   @Option(
       names = "--explain",
@@ -308,7 +311,8 @@ final class PlanCommand implements Callable<Integer> {
   private int report(SeasonPlan plan, Problems problems, OutputFolder folder, EarlierPlans earlier)
       throws IOException {
     Words words = Words.of(plan.inventory().settings().language());
-    SeasonReport report = ReportAuthor.write(plan, facts(plan, problems, earlier), words);
+    RunFacts facts = facts(plan, problems, earlier);
+    SeasonReport report = ReportAuthor.write(plan, facts, words);
     List<Path> written = List.of();
     if (!dryRun) {
       try {
@@ -316,6 +320,7 @@ final class PlanCommand implements Callable<Integer> {
         folder.prepare(WORKBOOK, out -> WorkbookWriter.write(report, out));
         folder.prepare(
             CALENDAR, out -> missing.addAll(CalendarPdf.write(report, out).missingCharacters()));
+        extras.prepare(folder, plan, facts, words);
         written = folder.replace();
         if (!missing.isEmpty()) {
           err().println("warning: the calendar's font lacks " + String.join(" ", missing));
@@ -330,6 +335,11 @@ final class PlanCommand implements Callable<Integer> {
     }
     if (!quiet) {
       Summary.print(report, written, spec.commandLine().getOut());
+      if (dryRun) {
+        List<Path> targets = Stream.of(WORKBOOK, CALENDAR).map(folder::target).toList();
+        Summary.wouldWrite(targets, spec.commandLine().getOut());
+        Summary.wouldWrite(extras.targets(folder), spec.commandLine().getOut());
+      }
     }
     return plan.unprotected().findAny().isPresent() ? ExitCode.UNPROTECTED : ExitCode.DONE;
   }

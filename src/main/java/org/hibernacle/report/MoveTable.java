@@ -70,7 +70,8 @@ final class MoveTable {
         .toList();
   }
 
-  private static String name(Material m, Plant plant) {
+  /** What people call the plant, with the pots of its row where there are several. */
+  static String name(Material m, Plant plant) {
     return plant.count() == 1
         ? plant.name()
         : m.words().text("move.pots", plant.name(), plant.count());

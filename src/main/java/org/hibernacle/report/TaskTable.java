@@ -8,7 +8,7 @@ import org.hibernacle.planning.Task;
 final class TaskTable {
   private final Material m;
 
-  private TaskTable(Material material) {
+  TaskTable(Material material) {
     this.m = material;
   }
 
@@ -33,12 +33,7 @@ final class TaskTable {
           List.of(
               new Cell.Day(task.from()),
               task.to().equals(task.from()) ? new Cell.Gap() : new Cell.Day(task.to()),
-              new Cell.Text(
-                  m.words()
-                      .text(
-                          "task." + task.kind().name(),
-                          m.measures().threshold(5),
-                          m.measures().threshold(2))),
+              new Cell.Text(sentence(task)),
               task.place().isEmpty() ? new Cell.Gap() : new Cell.Text(task.place()),
               task.plantIds().isEmpty() ? new Cell.Gap() : new Cell.Text(plants(task)),
               amount(task),
@@ -47,7 +42,14 @@ final class TaskTable {
     return table.build();
   }
 
-  private String plants(Task task) {
+  /** What to do. */
+  String sentence(Task task) {
+    String key = "task." + task.kind().name();
+    return m.words().text(key, m.measures().threshold(5), m.measures().threshold(2));
+  }
+
+  /** Which plants; empty for all that stand there. */
+  String plants(Task task) {
     return task.plantIds().stream()
         .map(id -> task.kind() == Task.Kind.TWO_PERSON_LIFT ? withMass(id) : id)
         .collect(Collectors.joining(", "));
@@ -58,7 +60,8 @@ final class TaskTable {
     return m.words().text("task.plant-mass", id, m.measures().mass(kg));
   }
 
-  private Cell amount(Task task) {
+  /** How much; a gap where that says nothing. */
+  Cell amount(Task task) {
     if (task.amount().isEmpty()) {
       return new Cell.Gap();
     }
