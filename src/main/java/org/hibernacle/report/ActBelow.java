@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.hibernacle.planning.NightTrigger;
 import org.hibernacle.planning.PlantPlan;
+import org.hibernacle.planning.Stay;
 
 /**
  * Tells below which forecast a plant must not be left as it stands: place by place, and half month
@@ -36,6 +37,20 @@ final class ActBelow {
     return told.places.isEmpty()
         ? ""
         : m.words().text("plant.act-below", m.measures().degrees(), String.join("; ", told.places));
+  }
+
+  /** The same for one stay, without its place. */
+  static String during(Material m, PlantPlan p, Stay stay) {
+    ActBelow told = new ActBelow(m);
+    p.nightTriggers().stream()
+        .filter(t -> t.place().name().equals(stay.place().name()))
+        .filter(t -> !t.fromInclusive().isBefore(stay.fromInclusive()))
+        .filter(t -> t.fromInclusive().isBefore(stay.toExclusive()))
+        .forEach(told::add);
+    told.endSpan();
+    return told.spans.isEmpty()
+        ? ""
+        : m.words().text("label.night", m.measures().degrees(), String.join(", ", told.spans));
   }
 
   private void add(NightTrigger t) {
