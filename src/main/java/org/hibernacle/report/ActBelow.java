@@ -36,11 +36,12 @@ final class ActBelow {
     told.endPlace();
     return told.places.isEmpty()
         ? ""
-        : m.words().text("plant.act-below", m.measures().degrees(), String.join("; ", told.places));
+        : m.words()
+            .text("plant.act-below", m.measures().degrees(), m.words().listedApart(told.places));
   }
 
-  /** The same for one stay, without its place. */
-  static String during(Material m, PlantPlan p, Stay stay) {
+  /** The same for one stay: its temperatures with their last days, in order. */
+  static List<String> during(Material m, PlantPlan p, Stay stay) {
     ActBelow told = new ActBelow(m);
     p.nightTriggers().stream()
         .filter(t -> t.place().name().equals(stay.place().name()))
@@ -48,9 +49,7 @@ final class ActBelow {
         .filter(t -> t.fromInclusive().isBefore(stay.toExclusive()))
         .forEach(told::add);
     told.endSpan();
-    return told.spans.isEmpty()
-        ? ""
-        : m.words().text("label.night", m.measures().degrees(), String.join(", ", told.spans));
+    return List.copyOf(told.spans);
   }
 
   private void add(NightTrigger t) {
@@ -82,7 +81,7 @@ final class ActBelow {
   private void endPlace() {
     endSpan();
     if (!spans.isEmpty()) {
-      places.add(m.words().text("act-below.place", place, String.join(", ", spans)));
+      places.add(m.words().text("act-below.place", place, m.words().listed(spans)));
       spans.clear();
     }
   }

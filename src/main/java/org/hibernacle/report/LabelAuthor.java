@@ -59,7 +59,20 @@ public final class LabelAuthor {
         p.plant().name(),
         m.words().text("label.place", winter.place().name()),
         dates(p),
-        ActBelow.during(m, p, winter));
+        night(p, winter));
+  }
+
+  private String night(PlantPlan p, Stay winter) {
+    List<String> spans =
+        ActBelow.during(m, p, winter).stream().map(LabelAuthor::onOneLine).toList();
+    return spans.isEmpty()
+        ? ""
+        : m.words().text("label.night", m.measures().degrees(), m.words().listed(spans));
+  }
+
+  /** A number is not parted from what it means. */
+  private static String onOneLine(String words) {
+    return words.replace(' ', '\u00a0');
   }
 
   private List<String> dates(PlantPlan p) {
@@ -79,7 +92,7 @@ public final class LabelAuthor {
                     .text(
                         "label.date",
                         m.words().of("move", move.kind()),
-                        m.display().day(move.date())))
+                        onOneLine(m.display().day(move.date()))))
         .toList();
   }
 }

@@ -33,7 +33,7 @@ final class LossStory {
     p.likeliest().ifPresent(this::likeliest);
     p.moves().stream().filter(MoveCompared::harmBetween).forEach(this::move);
     prevention();
-    return String.join(" ", sentences);
+    return m.words().sentences(sentences);
   }
 
   /** Said first: what was asked of the keeper was not enough. */

@@ -1,7 +1,6 @@
 package org.hibernacle.report;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import org.hibernacle.planning.Task;
 
 /** Work beside the moves, by date. */
@@ -52,7 +51,7 @@ final class TaskTable {
   String plants(Task task) {
     return task.plantIds().stream()
         .map(id -> task.kind() == Task.Kind.TWO_PERSON_LIFT ? withMass(id) : id)
-        .collect(Collectors.joining(", "));
+        .collect(m.words().listing());
   }
 
   private String withMass(String id) {

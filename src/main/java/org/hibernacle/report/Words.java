@@ -1,8 +1,12 @@
 package org.hibernacle.report;
 
 import java.text.MessageFormat;
+import java.util.Collection;
+import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;
+import java.util.stream.Collector;
+import java.util.stream.Collectors;
 
 /**
  * Every word the reports print, from the bundle {@code org/hibernacle/report/words.properties} or
@@ -48,6 +52,31 @@ public final class Words {
   /** The word of a constant: key {@code prefix.NAME}. */
   public String of(String prefix, Enum<?> constant) {
     return text(prefix + "." + constant.name());
+  }
+
+  /** Some texts as a list: {@code P01, P07, P12}. */
+  public String listed(Collection<String> texts) {
+    return String.join(text("list.joint"), texts);
+  }
+
+  /** Some texts as a list whose members may hold commas: {@code Shed: P01, P07; Hall: P12}. */
+  public String listedApart(Collection<String> texts) {
+    return String.join(text("list.joint-apart"), texts);
+  }
+
+  /** Joins texts as {@link #listed} does. */
+  public Collector<CharSequence, ?, String> listing() {
+    return Collectors.joining(text("list.joint"));
+  }
+
+  /** Joins texts as {@link #listedApart} does. */
+  public Collector<CharSequence, ?, String> listingApart() {
+    return Collectors.joining(text("list.joint-apart"));
+  }
+
+  /** Some sentences one after the other. */
+  public String sentences(List<String> sentences) {
+    return String.join(text("list.joint-sentences"), sentences);
   }
 
   /** Whether there is such a key. */

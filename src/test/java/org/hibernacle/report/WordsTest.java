@@ -54,6 +54,10 @@ class WordsTest {
     Words words = new Words(Locale.UK, recorder);
     SeasonPlan plan = Fixtures.plan();
     ReportAuthor.write(plan, Fixtures.facts(), words);
+    LabelAuthor.write(plan, Fixtures.facts(), words);
+    AgendaAuthor.write(plan, Fixtures.facts(), words);
+    AgendaAuthor.write(Fixtures.inSeason(plan, OptionalDouble.of(1)), Fixtures.facts(), words);
+    AgendaAuthor.write(with(plan, 0, 2), Fixtures.afterAnotherPlan(plan), words);
     ReportAuthor.write(Fixtures.withLogger(plan), Fixtures.facts(), words);
     RunFacts changed = Fixtures.afterAnotherPlan(plan);
     for (OptionalDouble tonightC :
@@ -140,7 +144,7 @@ class WordsTest {
   void everyTextIsAPatternWithItsApostrophesDoubled() {
     for (String key : ENGLISH.keySet()) {
       String text = ENGLISH.getString(key);
-      assertFalse(text.isBlank(), key);
+      assertFalse(text.isBlank() && !key.startsWith("list.joint"), key);
       assertFalse(text.replace("''", "").contains("'"), key + " has a single apostrophe: " + text);
       new MessageFormat(text, Locale.UK);
     }
