@@ -81,7 +81,8 @@ final class ActBelow {
   private void endPlace() {
     endSpan();
     if (!spans.isEmpty()) {
-      places.add(m.words().text("act-below.place", place, m.words().listed(spans)));
+      places.add(
+          m.words().text("act-below.place", m.words().place(place), m.words().listed(spans)));
       spans.clear();
     }
   }

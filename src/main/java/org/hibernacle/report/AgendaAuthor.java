@@ -141,8 +141,8 @@ public final class AgendaAuthor {
                 "agenda.pot",
                 pm.plan().plant().id(),
                 MoveTable.name(m, pm.plan().plant()),
-                move.from().name(),
-                move.to().name(),
+                m.words().place(move.from().name()),
+                m.words().place(move.to().name()),
                 m.measures().mass(pm.plan().estimatedMassKg()));
     if (MoveTable.heavy(pm)) {
       line = m.words().text("agenda.pot.two", line);
@@ -165,7 +165,9 @@ public final class AgendaAuthor {
           new Agenda.Entry(
               id(task.kind().name(), task.place(), rank),
               task.from(),
-              task.place().isEmpty() ? brief : m.words().text("calendar.task", task.place(), brief),
+              task.place().isEmpty()
+                  ? brief
+                  : m.words().text("calendar.task", m.words().place(task.place()), brief),
               text(table, task),
               Optional.of(task.kind() == Task.Kind.TWO_PERSON_LIFT ? WEEK_BEFORE : MORNING),
               false));

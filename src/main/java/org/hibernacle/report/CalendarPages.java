@@ -67,7 +67,7 @@ final class CalendarPages {
 
   private String trip(Trip trip, List<Plant> plants, Function<Plant, String> name) {
     String names = m.words().listed(plants.stream().map(name).toList());
-    return m.words().text("calendar.trip", trip.to(), names);
+    return m.words().text("calendar.trip", m.words().place(trip.to()), names);
   }
 
   /** One line a place, with all there is to do from that day on. */
@@ -85,7 +85,8 @@ final class CalendarPages {
 
   private MonthPage.Line line(String place, List<Task> tasks) {
     String text = m.words().listed(tasks.stream().map(this::brief).toList());
-    String line = place.isEmpty() ? text : m.words().text("calendar.task", place, text);
+    String line =
+        place.isEmpty() ? text : m.words().text("calendar.task", m.words().place(place), text);
     return new MonthPage.Line(StyleRole.TASK, m.words().text("mark.TASK"), line);
   }
 

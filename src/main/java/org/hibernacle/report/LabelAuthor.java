@@ -57,7 +57,7 @@ public final class LabelAuthor {
     return new LabelSheet.Label(
         pots == 1 ? id : m.words().text("label.pot", id, pot, pots),
         p.plant().name(),
-        m.words().text("label.place", winter.place().name()),
+        m.words().text("label.place", m.words().place(winter.place().name())),
         dates(p),
         night(p, winter));
   }

@@ -33,7 +33,9 @@ final class TaskTable {
               new Cell.Day(task.from()),
               task.to().equals(task.from()) ? new Cell.Gap() : new Cell.Day(task.to()),
               new Cell.Text(sentence(task)),
-              task.place().isEmpty() ? new Cell.Gap() : new Cell.Text(task.place()),
+              task.place().isEmpty()
+                  ? new Cell.Gap()
+                  : new Cell.Text(m.words().place(task.place())),
               task.plantIds().isEmpty() ? new Cell.Gap() : new Cell.Text(plants(task)),
               amount(task),
               new Cell.Gap()));

@@ -89,7 +89,7 @@ final class WeekFacts {
       byPlace.computeIfAbsent(pm.move().to().name(), p -> new ArrayList<>()).add(pm.plan());
     }
     return byPlace.entrySet().stream()
-        .map(e -> m.words().text("calendar.trip", e.getKey(), names(e.getValue())))
+        .map(e -> m.words().text("calendar.trip", m.words().place(e.getKey()), names(e.getValue())))
         .collect(m.words().listingApart());
   }
 
@@ -143,7 +143,7 @@ final class WeekFacts {
                         .text(
                             "week.text.threat",
                             threat.plantId() + " " + m.plant(threat.plantId()).plant().name(),
-                            threat.place(),
+                            m.words().place(threat.place()),
                             m.measures().temperature(threat.triggerC())))
             .collect(m.words().listingApart());
     fact(m.words().text("week.threatened"), text, StyleRole.DANGER);
@@ -156,7 +156,9 @@ final class WeekFacts {
         String brief =
             m.words().text("task.short." + task.kind().name(), m.words().listed(task.plantIds()));
         work.add(
-            task.place().isEmpty() ? brief : m.words().text("calendar.task", task.place(), brief));
+            task.place().isEmpty()
+                ? brief
+                : m.words().text("calendar.task", m.words().place(task.place()), brief));
       }
     }
     if (!work.isEmpty()) {

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.ResourceBundle;
 import java.util.stream.Collector;
 import java.util.stream.Collectors;
+import org.hibernacle.model.Place;
 
 /**
  * Every word the reports print, from the bundle {@code org/hibernacle/report/words.properties} or
@@ -49,9 +50,28 @@ public final class Words {
     return new MessageFormat(bundle.getString(key), locale).format(arguments);
   }
 
+  /**
+   * The pattern of a day, in the letters of {@link java.time.format.DateTimeFormatter}. A language
+   * without a translation has English words all the same, but its own days.
+   *
+   * @param key of the bundle: {@code date.short}
+   */
+  String datePattern(String key) {
+    boolean untranslated = Locale.ROOT.equals(bundle.getLocale());
+    boolean english = locale.getLanguage().equals(Locale.ENGLISH.getLanguage());
+    return untranslated && !english ? DatePatterns.of(key, locale) : text(key);
+  }
+
   /** The word of a constant: key {@code prefix.NAME}. */
   public String of(String prefix, Enum<?> constant) {
     return text(prefix + "." + constant.name());
+  }
+
+  /** What a place is called: the keeper's name, also where it tells of wrapped pots. */
+  public String place(String name) {
+    return name.endsWith(Place.WRAPPED)
+        ? text("place.wrapped", name.substring(0, name.length() - Place.WRAPPED.length()))
+        : name;
   }
 
   /** Some texts as a list: {@code P01, P07, P12}. */
