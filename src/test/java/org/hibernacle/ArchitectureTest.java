@@ -67,6 +67,7 @@ class ArchitectureTest {
         List.of());
     row("report.xlsx", List.of("report"), List.of(POI, XML_BEANS));
     row("report.pdf", List.of("report"), List.of("com.lowagie.."));
+    row("report.ics", List.of("report"), List.of("net.fortuna.ical4j.."));
     row(
         "cli",
         List.of(
@@ -79,7 +80,8 @@ class ArchitectureTest {
             "review",
             "report",
             "report.xlsx",
-            "report.pdf"),
+            "report.pdf",
+            "report.ics"),
         List.of("picocli.."));
   }
 

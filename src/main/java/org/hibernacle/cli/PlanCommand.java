@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.hibernacle.input.EarlierPlan;
@@ -57,6 +58,7 @@ import picocli.CommandLine.Spec;
       "  hibernacle plan inventory.xlsx 2014.csv 2015.csv --season 2016 --unit C",
       "  hibernacle plan winter/season-plan.xlsx to-date-and-forecast.csv --as-of 2026-11-10",
       "  hibernacle plan garden.xlsx station.csv --place-temperatures \"Shed=shed.csv\"",
+      "  hibernacle plan inventory.xlsx temperatures.csv --ics --labels",
       "",
       "Exit code 4 means: done, but some plants can not be protected; the summary names them."
     })
@@ -106,6 +108,8 @@ final class PlanCommand implements Callable<Integer> {
   @Mixin private TemperatureOptions temperatures = new TemperatureOptions();
 
   @Mixin private PlaceTemperatureOptions loggers = new PlaceTemperatureOptions();
+
+  @Mixin private ExtraFiles extras = new ExtraFiles();
 
   @Option(
       names = "--explain",
@@ -308,7 +312,13 @@ final class PlanCommand implements Callable<Integer> {
   private int report(SeasonPlan plan, Problems problems, OutputFolder folder, EarlierPlans earlier)
       throws IOException {
     Words words = Words.of(plan.inventory().settings().language());
-    SeasonReport report = ReportAuthor.write(plan, facts(plan, problems, earlier), words);
+    RunFacts facts = facts(plan, problems, earlier);
+    SeasonReport report = ReportAuthor.write(plan, facts, words);
+    ExtraFiles.Ready more = extras.tell(plan, facts, words, report, problems);
+    if (problems.hasErrors()) {
+      ProblemPrinter.printForStop(problems, err());
+      return ExitCode.BAD_INPUT;
+    }
     List<Path> written = List.of();
     if (!dryRun) {
       try {
@@ -316,9 +326,13 @@ final class PlanCommand implements Callable<Integer> {
         folder.prepare(WORKBOOK, out -> WorkbookWriter.write(report, out));
         folder.prepare(
             CALENDAR, out -> missing.addAll(CalendarPdf.write(report, out).missingCharacters()));
+        missing.addAll(more.prepare(folder));
         written = folder.replace();
         if (!missing.isEmpty()) {
-          err().println("warning: the calendar's font lacks " + String.join(" ", missing));
+          err()
+              .println(
+                  "warning: the font of the printed pages lacks "
+                      + String.join(" ", new TreeSet<>(missing)));
         }
       } catch (IOException e) {
         err().println("Output could not be written: " + e.getMessage());
@@ -330,6 +344,11 @@ final class PlanCommand implements Callable<Integer> {
     }
     if (!quiet) {
       Summary.print(report, written, spec.commandLine().getOut());
+      if (dryRun) {
+        List<Path> targets = Stream.of(WORKBOOK, CALENDAR).map(folder::target).toList();
+        Summary.wouldWrite(targets, spec.commandLine().getOut());
+        Summary.wouldWrite(more.targets(folder), spec.commandLine().getOut());
+      }
     }
     return plan.unprotected().findAny().isPresent() ? ExitCode.UNPROTECTED : ExitCode.DONE;
   }

@@ -19,4 +19,10 @@ final class Summary {
     written.forEach(path -> out.println("Wrote " + path));
     out.flush();
   }
+
+  /** The files that a dry run leaves out. */
+  static void wouldWrite(List<Path> targets, PrintWriter out) {
+    targets.forEach(path -> out.println("Would write " + path));
+    out.flush();
+  }
 }

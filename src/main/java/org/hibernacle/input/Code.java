@@ -74,5 +74,8 @@ final class Code {
   static final String NOT_ACCEPTED = "IN-371";
   static final String ACCEPTED = "IN-372";
 
+  static final String FOREIGN_LOG = "IN-381";
+  static final String NO_ROOM_FOR_LABELS = "IN-380";
+
   private Code() {}
 }

@@ -117,7 +117,15 @@ enum Column {
   MINUTES_PER_DAY(SETTINGS, "Minutes per moving day", NONE, "minutes per day"),
   PAPER(SETTINGS, "Paper", NONE, "paper size"),
   FIRST_DAY_OF_WEEK(SETTINGS, "First day of week", NONE, "week starts on"),
-  LANGUAGE_TAG(SETTINGS, "Language tag", NONE, "language", "locale");
+  LANGUAGE_TAG(SETTINGS, "Language tag", NONE, "language", "locale"),
+  LABEL_ROWS(SETTINGS, "Label rows", NONE),
+  LABEL_COLUMNS(SETTINGS, "Label columns", NONE),
+  LABEL_MARGIN_TOP(SETTINGS, "Label margin top", LENGTH),
+  LABEL_MARGIN_BOTTOM(SETTINGS, "Label margin bottom", LENGTH),
+  LABEL_MARGIN_LEFT(SETTINGS, "Label margin left", LENGTH),
+  LABEL_MARGIN_RIGHT(SETTINGS, "Label margin right", LENGTH),
+  LABEL_GAP_DOWN(SETTINGS, "Label gap down", LENGTH, "label gap between rows"),
+  LABEL_GAP_ACROSS(SETTINGS, "Label gap across", LENGTH, "label gap between columns");
 
   private final InventorySheet sheet;
   private final String title;

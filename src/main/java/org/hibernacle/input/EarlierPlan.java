@@ -47,6 +47,14 @@ public record EarlierPlan(String file, SheetTable log, List<MovePlanned> moves) 
         return Optional.empty();
       }
       try (XSSFWorkbook book = opened.get()) {
+        if (hasForeignLog(name, book)) {
+          problems.error(
+              Code.FOREIGN_LOG,
+              name,
+              "a log in another language",
+              "a sheet Log with the headings Id and Outcome");
+          return Optional.empty();
+        }
         return sheet(name, book, LOG_SHEET)
             .map(log -> new EarlierPlan(name, log, moves(sheet(name, book, MOVES_SHEET))));
       }
@@ -58,6 +66,14 @@ public record EarlierPlan(String file, SheetTable log, List<MovePlanned> moves) 
           "a file this account may read");
       return Optional.empty();
     }
+  }
+
+  /** Whether it has a log whose sheet or headings are not the ones that are read. */
+  private static boolean hasForeignLog(String file, XSSFWorkbook book) {
+    return book.getName("table_log") != null
+        && sheet(file, book, LOG_SHEET)
+            .filter(log -> log.headings().containsAll(List.of("Id", "Outcome")))
+            .isEmpty();
   }
 
   /** What it planned, and for whom. */

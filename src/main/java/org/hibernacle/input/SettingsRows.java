@@ -40,6 +40,7 @@ final class SettingsRows {
       ExampleRow.warn(row, Column.SITE);
     }
     OptionalDouble latitude = row.number(Column.LATITUDE, -66, 66);
+    Paper paper = row.choice(Column.PAPER, Choice.PAPER, Paper.A4);
     Settings settings =
         new Settings(
             row.text(Column.SITE),
@@ -54,10 +55,11 @@ final class SettingsRows {
             away(row),
             row.whole(Column.PLANTS_PER_DAY, 1, 10_000),
             row.whole(Column.MINUTES_PER_DAY, 1, 1440),
-            row.choice(Column.PAPER, Choice.PAPER, Paper.A4),
+            paper,
             row.choice(Column.FIRST_DAY_OF_WEEK, Choice.WEEKDAY, DayOfWeek.MONDAY),
             language(row),
-            extraMovingDays(row));
+            extraMovingDays(row),
+            LabelGridRows.read(row, paper));
     return latitude.isPresent() ? Optional.of(settings) : Optional.empty();
   }
 

@@ -30,6 +30,7 @@ import java.util.TreeSet;
  * @param language for dates and numbers
  * @param extraMovingDays single days on which the keeper carries pots all the same, whatever the
  *     weekday and the spans without anyone say
+ * @param labels how pot labels stand on a sheet
  */
 public record Settings(
     String site,
@@ -47,7 +48,8 @@ public record Settings(
     Paper paper,
     DayOfWeek firstDayOfWeek,
     Locale language,
-    Set<LocalDate> extraMovingDays) {
+    Set<LocalDate> extraMovingDays,
+    LabelGrid labels) {
 
   /** Display units. */
   public enum Units {
@@ -73,7 +75,7 @@ public record Settings(
     extraMovingDays = Set.copyOf(extraMovingDays);
   }
 
-  /** Settings without extra moving days. */
+  /** Settings without extra moving days, with the usual labels. */
   public Settings(
       String site,
       double siteColderByK,
@@ -106,7 +108,8 @@ public record Settings(
         paper,
         firstDayOfWeek,
         language,
-        Set.of());
+        Set.of(),
+        LabelGrid.USUAL);
   }
 
   /** The same keeper who accepts another risk, in seasons out of ten. */
@@ -160,7 +163,8 @@ public record Settings(
         paper,
         firstDayOfWeek,
         language,
-        extra);
+        extra,
+        labels);
   }
 
   /** The same with other moving days. */

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.hibernacle.planning.NightTrigger;
 import org.hibernacle.planning.PlantPlan;
+import org.hibernacle.planning.Stay;
 
 /**
  * Tells below which forecast a plant must not be left as it stands: place by place, and half month
@@ -35,7 +36,20 @@ final class ActBelow {
     told.endPlace();
     return told.places.isEmpty()
         ? ""
-        : m.words().text("plant.act-below", m.measures().degrees(), String.join("; ", told.places));
+        : m.words()
+            .text("plant.act-below", m.measures().degrees(), m.words().listedApart(told.places));
+  }
+
+  /** The same for one stay: its temperatures with their last days, in order. */
+  static List<String> during(Material m, PlantPlan p, Stay stay) {
+    ActBelow told = new ActBelow(m);
+    p.nightTriggers().stream()
+        .filter(t -> t.place().name().equals(stay.place().name()))
+        .filter(t -> !t.fromInclusive().isBefore(stay.fromInclusive()))
+        .filter(t -> t.fromInclusive().isBefore(stay.toExclusive()))
+        .forEach(told::add);
+    told.endSpan();
+    return List.copyOf(told.spans);
   }
 
   private void add(NightTrigger t) {
@@ -67,7 +81,8 @@ final class ActBelow {
   private void endPlace() {
     endSpan();
     if (!spans.isEmpty()) {
-      places.add(m.words().text("act-below.place", place, String.join(", ", spans)));
+      places.add(
+          m.words().text("act-below.place", m.words().place(place), m.words().listed(spans)));
       spans.clear();
     }
   }

@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.NavigableMap;
 import java.util.TreeMap;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.hibernacle.model.Plant;
 import org.hibernacle.planning.Move;
 import org.hibernacle.planning.SeasonPlan.PlantMove;
@@ -67,8 +66,8 @@ final class CalendarPages {
   }
 
   private String trip(Trip trip, List<Plant> plants, Function<Plant, String> name) {
-    String names = plants.stream().map(name).collect(Collectors.joining(", "));
-    return m.words().text("calendar.trip", trip.to(), names);
+    String names = m.words().listed(plants.stream().map(name).toList());
+    return m.words().text("calendar.trip", m.words().place(trip.to()), names);
   }
 
   /** One line a place, with all there is to do from that day on. */
@@ -85,13 +84,14 @@ final class CalendarPages {
   }
 
   private MonthPage.Line line(String place, List<Task> tasks) {
-    String text = tasks.stream().map(this::brief).collect(Collectors.joining(", "));
-    String line = place.isEmpty() ? text : m.words().text("calendar.task", place, text);
+    String text = m.words().listed(tasks.stream().map(this::brief).toList());
+    String line =
+        place.isEmpty() ? text : m.words().text("calendar.task", m.words().place(place), text);
     return new MonthPage.Line(StyleRole.TASK, m.words().text("mark.TASK"), line);
   }
 
   private String brief(Task task) {
-    String ids = String.join(", ", task.plantIds());
+    String ids = m.words().listed(task.plantIds());
     return m.words().text("task.short." + task.kind().name(), ids);
   }
 

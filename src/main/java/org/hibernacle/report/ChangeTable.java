@@ -99,9 +99,15 @@ final class ChangeTable {
               new Cell.Text(change.plan().plant().name()),
               new Cell.Level(role, m.words().of("move", change.kind())),
               change.old().<Cell>map(old -> new Cell.Day(old.date())).orElse(new Cell.Gap()),
-              change.old().<Cell>map(old -> new Cell.Text(old.to())).orElse(new Cell.Gap()),
+              change
+                  .old()
+                  .<Cell>map(old -> new Cell.Text(m.words().place(old.to())))
+                  .orElse(new Cell.Gap()),
               change.now().<Cell>map(now -> new Cell.Day(now.date())).orElse(new Cell.Gap()),
-              change.now().<Cell>map(now -> new Cell.Text(now.to().name())).orElse(new Cell.Gap()),
+              change
+                  .now()
+                  .<Cell>map(now -> new Cell.Text(m.words().place(now.to().name())))
+                  .orElse(new Cell.Gap()),
               new Cell.Text(why(change))));
     }
     return table.build();

@@ -52,7 +52,7 @@ final class Clause {
     String clause =
         words.text(
             key(v),
-            v.place(),
+            words.place(v.place()),
             found(v),
             display.pastDay(v.day()),
             measures.temperature(v.limitC()),

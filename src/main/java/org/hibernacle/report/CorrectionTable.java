@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import org.hibernacle.review.Correction;
 import org.hibernacle.review.Correction.LaterMove;
 import org.hibernacle.review.Correction.PlaceWarmth;
@@ -46,7 +45,7 @@ final class CorrectionTable {
   /** Moves of one day that could have come on one later day. */
   private static List<Cell> cells(ReviewMaterial m, List<LaterMove> alike) {
     LaterMove first = alike.stream().min(Comparator.comparing(LaterMove::dangerFrom)).orElseThrow();
-    String ids = alike.stream().map(LaterMove::id).collect(Collectors.joining(", "));
+    String ids = alike.stream().map(LaterMove::id).collect(m.words().listing());
     return cells(
         m,
         "later",

@@ -52,22 +52,22 @@ public final class Display {
 
   /** {@code Saturday 14 November 2026}. */
   public String longDay(LocalDate day) {
-    return format(words.text("date.long"), day);
+    return format(words.datePattern("date.long"), day);
   }
 
   /** {@code November 2026}. */
   public String month(YearMonth month) {
-    return format(words.text("date.month"), month.atDay(1));
+    return format(words.datePattern("date.month"), month.atDay(1));
   }
 
   /** The date pattern of {@link Cell.Day}, in the letters of {@link DateTimeFormatter}. */
   public String dayPattern(boolean past) {
-    return words.text(past ? "date.past" : "date.short");
+    return words.datePattern(past ? "date.past" : "date.short");
   }
 
   /** The pattern of a day below a chart. */
   public String axisPattern() {
-    return words.text("date.axis");
+    return words.datePattern("date.axis");
   }
 
   /** What the cell says, in every output; nothing for a gap. */

@@ -1,7 +1,6 @@
 package org.hibernacle.report;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import org.hibernacle.review.DoseResponse;
 import org.hibernacle.review.DoseResponse.Bounds;
 import org.hibernacle.review.DoseResponse.Lt50;
@@ -68,7 +67,7 @@ final class DoseTable {
         high,
         new Cell.Text(says),
         new Cell.Text(
-            dose.points().stream().map(p -> point(m, p)).collect(Collectors.joining("; "))));
+            dose.points().stream().map(p -> point(m, p)).collect(m.words().listingApart())));
   }
 
   private static Cell degrees(ReviewMaterial m, double celsius) {

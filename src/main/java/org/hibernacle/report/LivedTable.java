@@ -65,7 +65,7 @@ final class LivedTable {
             new Cell.Text(m.winterPlace(p)),
             margin(m, Optional.of(roots.marginK())),
             new Cell.Day(roots.day(), true),
-            new Cell.Text(roots.place()),
+            new Cell.Text(m.words().place(roots.place())),
             m.measures().temperatureCell(roots.foundC()),
             m.measures().temperatureCell(roots.limitC()),
             Measures.count(roots.hoursBelow()),

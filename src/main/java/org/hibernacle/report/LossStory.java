@@ -33,7 +33,7 @@ final class LossStory {
     p.likeliest().ifPresent(this::likeliest);
     p.moves().stream().filter(MoveCompared::harmBetween).forEach(this::move);
     prevention();
-    return String.join(" ", sentences);
+    return m.words().sentences(sentences);
   }
 
   /** Said first: what was asked of the keeper was not enough. */
@@ -83,7 +83,7 @@ final class LossStory {
     return m.words()
         .text(
             "loss." + key,
-            cold.place(),
+            m.words().place(cold.place()),
             past(cold.day()),
             m.measures().temperature(cold.foundC()),
             beside(cold.foundC(), cold.limitC()),
@@ -94,7 +94,7 @@ final class LossStory {
     return m.words()
         .text(
             "loss.unhardened",
-            cold.place(),
+            m.words().place(cold.place()),
             past(cold.day()),
             m.measures().temperature(cold.foundC()),
             beside(cold.foundC(), cold.limitC()),
@@ -117,7 +117,7 @@ final class LossStory {
         .text(
             "loss.growth",
             past(growth.woke()),
-            growth.place(),
+            m.words().place(growth.place()),
             past(growth.day()),
             m.measures().temperature(growth.foundC()),
             beside(growth.foundC(), growth.limitC()),
@@ -128,7 +128,7 @@ final class LossStory {
     return m.words()
         .text(
             "loss.frozen",
-            spell.place(),
+            m.words().place(spell.place()),
             spell.days(),
             past(spell.from()),
             m.display().number(spell.dryingIndex(), 1));
@@ -139,7 +139,7 @@ final class LossStory {
         m.words()
             .text(
                 "loss.store",
-                store.place(),
+                m.words().place(store.place()),
                 store.warmNights(),
                 m.measures().threshold(5),
                 m.measures().temperature(store.warmestWeekC()),
@@ -154,7 +154,7 @@ final class LossStory {
     return m.words()
         .text(
             "loss.chill",
-            chill.place(),
+            m.words().place(chill.place()),
             past(chill.day()),
             m.measures().temperature(chill.lowestC()),
             m.measures().temperature(chill.lowestStoreC()),

@@ -111,8 +111,8 @@ record Material(SeasonPlan plan, RunFacts facts, Words words, Display display, M
 
   static String list(Words words, List<String> names, int most) {
     if (names.size() <= most) {
-      return String.join(", ", names);
+      return words.listed(names);
     }
-    return words.text("list.more", String.join(", ", names.subList(0, most)), names.size() - most);
+    return words.text("list.more", words.listed(names.subList(0, most)), names.size() - most);
   }
 }

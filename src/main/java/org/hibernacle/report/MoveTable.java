@@ -50,8 +50,8 @@ final class MoveTable {
               new Cell.Level(role, m.words().of("move", move.kind())),
               new Cell.Text(plant.id()),
               new Cell.Text(name(m, plant)),
-              new Cell.Text(move.from().name()),
-              new Cell.Text(move.to().name()),
+              new Cell.Text(m.words().place(move.from().name())),
+              new Cell.Text(m.words().place(move.to().name())),
               m.measures().massCell(pm.plan().estimatedMassKg()),
               people(m, pm),
               move.made() ? new Cell.Text(m.words().text("move.made")) : new Cell.Gap(),
@@ -70,7 +70,8 @@ final class MoveTable {
         .toList();
   }
 
-  private static String name(Material m, Plant plant) {
+  /** What people call the plant, with the pots of its row where there are several. */
+  static String name(Material m, Plant plant) {
     return plant.count() == 1
         ? plant.name()
         : m.words().text("move.pots", plant.name(), plant.count());

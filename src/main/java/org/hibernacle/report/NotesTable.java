@@ -94,7 +94,7 @@ final class NotesTable {
             });
     if (!keys.isEmpty()) {
       rows.note(
-          StyleRole.PLAIN, "source", m.words().text("source.species", String.join(", ", keys)));
+          StyleRole.PLAIN, "source", m.words().text("source.species", m.words().listed(keys)));
     }
   }
 }

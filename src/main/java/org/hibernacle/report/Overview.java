@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.hibernacle.climate.WinterSummary;
 import org.hibernacle.model.Season;
@@ -159,7 +158,7 @@ final class Overview {
     if (overfull.isEmpty()) {
       fact("overfull", StyleRole.PLAIN, "none");
     } else {
-      fact("overfull", StyleRole.DANGER, "plain", String.join("; ", overfull));
+      fact("overfull", StyleRole.DANGER, "plain", m.words().listedApart(overfull));
     }
     plan.plants().stream()
         .min(
@@ -277,7 +276,7 @@ final class Overview {
         .mapToObj(settings.firstDayOfWeek()::plus)
         .filter(settings.movingDays()::contains)
         .map(d -> d.getDisplayName(java.time.format.TextStyle.FULL, m.words().locale()))
-        .collect(Collectors.joining(", "));
+        .collect(m.words().listing());
   }
 
   private void fact(String label, StyleRole role, String pattern, Object... arguments) {

@@ -75,7 +75,7 @@ public final class PlantStory {
           "stay",
           m.display().day(stay.fromInclusive()),
           m.display().day(stay.toExclusive().minusDays(1)),
-          stay.place().name());
+          m.words().place(stay.place().name()));
     }
     Ease e = told.ease();
     item(
@@ -92,13 +92,13 @@ public final class PlantStory {
     heading("places");
     for (PlaceTrial trial : told.places()) {
       if (trial.fit() != PlaceFit.SUITS) {
-        item("place.not", trial.place().name(), m.words().of("fit", trial.fit()));
+        item("place.not", m.words().place(trial.place().name()), m.words().of("fit", trial.fit()));
       } else if (trial.worst().isEmpty()) {
-        item("place.safe", trial.place().name());
+        item("place.safe", m.words().place(trial.place().name()));
       } else {
         item(
             "place.breaks",
-            trial.place().name(),
+            m.words().place(trial.place().name()),
             m.inWinters(trial.wintersBroken()),
             m.display().day(trial.unsafeFrom().orElseThrow()),
             m.display().day(trial.unsafeTo().orElseThrow()),
@@ -115,7 +115,7 @@ public final class PlantStory {
           w.winter().toString(),
           m.measures().difference(w.tightest().marginK()),
           m.display().pastDay(w.tightest().day()),
-          w.tightest().place(),
+          m.words().place(w.tightest().place()),
           m.measures().temperature(w.tightest().rootBallC()),
           m.measures().temperature(w.tightest().rootLimitC()),
           w.restComplete().map(m.display()::day).orElse(m.words().text("story.never")),

@@ -71,7 +71,7 @@ final class PlantTable {
     cells.add(new Cell.Text(plant.id()));
     cells.add(new Cell.Text(plant.name()));
     cells.add(new Cell.Text(plant.species().taxon()));
-    cells.add(new Cell.Text(m.winterStay(p).place().name()));
+    cells.add(new Cell.Text(m.words().place(m.winterStay(p).place().name())));
     for (Move.Kind kind : m.kinds()) {
       cells.add(p.move(kind).<Cell>map(mv -> new Cell.Day(mv.date())).orElse(new Cell.Gap()));
     }

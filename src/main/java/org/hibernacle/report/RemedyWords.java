@@ -2,7 +2,6 @@ package org.hibernacle.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.hibernacle.model.Place;
 import org.hibernacle.model.Plant;
 import org.hibernacle.planning.NewPlace;
@@ -55,7 +54,7 @@ final class RemedyWords {
     if (!remedy.eases().isEmpty()) {
       parts.add(m.words().text("remedy.eases", named(remedy.eases())));
     }
-    return m.words().text("remedy.line", text(remedy), String.join("; ", parts));
+    return m.words().text("remedy.line", text(remedy), m.words().listedApart(parts));
   }
 
   /** All that protects one plant; empty if nothing does. */
@@ -63,7 +62,7 @@ final class RemedyWords {
     return m.plan().help().remedies().stream()
         .filter(r -> r.protects().stream().anyMatch(p -> p.id().equals(plan.plant().id())))
         .map(this::text)
-        .collect(Collectors.joining("; "));
+        .collect(m.words().listingApart());
   }
 
   String named(List<Plant> plants) {

@@ -22,11 +22,7 @@ public final class ReportAuthor {
   public static SeasonReport write(SeasonPlan plan, RunFacts facts, Words words) {
     Material m = Material.of(plan, facts, words);
     Settings settings = plan.inventory().settings();
-    String season = plan.season().toString();
-    String subtitle =
-        settings.site().isBlank()
-            ? words.text("report.subtitle", season)
-            : words.text("report.subtitle.site", settings.site(), season);
+    String subtitle = subtitle(plan, words);
     return new SeasonReport(
         words.text("report.title"),
         subtitle,
@@ -41,6 +37,15 @@ public final class ReportAuthor {
         settings.paper() == Settings.Paper.LETTER,
         settings.firstDayOfWeek(),
         words.locale());
+  }
+
+  /** Site and season. */
+  static String subtitle(SeasonPlan plan, Words words) {
+    String season = plan.season().toString();
+    String site = plan.inventory().settings().site();
+    return site.isBlank()
+        ? words.text("report.subtitle", season)
+        : words.text("report.subtitle.site", site, season);
   }
 
   private static List<Section> sections(Material m) {

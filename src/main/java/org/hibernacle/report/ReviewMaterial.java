@@ -77,7 +77,7 @@ record ReviewMaterial(
             .limit(p.likeliest().filter(ScoredCause::isClear).isPresent() ? 1 : 2)
             .map(this::causeWithShare)
             .toList();
-    return String.join("; ", told);
+    return words.listedApart(told);
   }
 
   /** Whole percent, {@code 72 %}. */

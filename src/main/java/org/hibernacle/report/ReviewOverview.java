@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import org.hibernacle.model.Outcome;
 import org.hibernacle.review.Cause;
 import org.hibernacle.review.Correction;
@@ -101,7 +100,7 @@ final class ReviewOverview {
                     .reversed()
                     .thenComparing(Map.Entry.comparingByKey()))
             .map(e -> m.words().text("overview.text.cause", m.cause(e.getKey()), e.getValue()))
-            .collect(Collectors.joining(", "));
+            .collect(m.words().listing());
     fact("causes", StyleRole.PLAIN, "plain", causes);
     List<PlantReview> prevented =
         losses.stream()

@@ -29,7 +29,7 @@ final class ReviewPlaceTable {
       }
       List<Cell> cells =
           List.of(
-              new Cell.Text(p.place().name()),
+              new Cell.Text(m.words().place(p.place().name())),
               new Cell.Text(m.words().of("place", p.place().kind())),
               m.measures().temperatureCell(p.coldestC()),
               new Cell.Day(p.coldestDay(), true),

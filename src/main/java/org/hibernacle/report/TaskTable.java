@@ -1,14 +1,13 @@
 package org.hibernacle.report;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import org.hibernacle.planning.Task;
 
 /** Work beside the moves, by date. */
 final class TaskTable {
   private final Material m;
 
-  private TaskTable(Material material) {
+  TaskTable(Material material) {
     this.m = material;
   }
 
@@ -33,13 +32,10 @@ final class TaskTable {
           List.of(
               new Cell.Day(task.from()),
               task.to().equals(task.from()) ? new Cell.Gap() : new Cell.Day(task.to()),
-              new Cell.Text(
-                  m.words()
-                      .text(
-                          "task." + task.kind().name(),
-                          m.measures().threshold(5),
-                          m.measures().threshold(2))),
-              task.place().isEmpty() ? new Cell.Gap() : new Cell.Text(task.place()),
+              new Cell.Text(sentence(task)),
+              task.place().isEmpty()
+                  ? new Cell.Gap()
+                  : new Cell.Text(m.words().place(task.place())),
               task.plantIds().isEmpty() ? new Cell.Gap() : new Cell.Text(plants(task)),
               amount(task),
               new Cell.Gap()));
@@ -47,10 +43,17 @@ final class TaskTable {
     return table.build();
   }
 
-  private String plants(Task task) {
+  /** What to do. */
+  String sentence(Task task) {
+    String key = "task." + task.kind().name();
+    return m.words().text(key, m.measures().threshold(5), m.measures().threshold(2));
+  }
+
+  /** Which plants; empty for all that stand there. */
+  String plants(Task task) {
     return task.plantIds().stream()
         .map(id -> task.kind() == Task.Kind.TWO_PERSON_LIFT ? withMass(id) : id)
-        .collect(Collectors.joining(", "));
+        .collect(m.words().listing());
   }
 
   private String withMass(String id) {
@@ -58,7 +61,8 @@ final class TaskTable {
     return m.words().text("task.plant-mass", id, m.measures().mass(kg));
   }
 
-  private Cell amount(Task task) {
+  /** How much; a gap where that says nothing. */
+  Cell amount(Task task) {
     if (task.amount().isEmpty()) {
       return new Cell.Gap();
     }

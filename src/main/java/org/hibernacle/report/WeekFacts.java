@@ -8,7 +8,6 @@ import java.util.NavigableMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.hibernacle.planning.InSeason;
 import org.hibernacle.planning.PlantPlan;
 import org.hibernacle.planning.SeasonPlan.PlantMove;
@@ -90,17 +89,17 @@ final class WeekFacts {
       byPlace.computeIfAbsent(pm.move().to().name(), p -> new ArrayList<>()).add(pm.plan());
     }
     return byPlace.entrySet().stream()
-        .map(e -> m.words().text("calendar.trip", e.getKey(), names(e.getValue())))
-        .collect(Collectors.joining("; "));
+        .map(e -> m.words().text("calendar.trip", m.words().place(e.getKey()), names(e.getValue())))
+        .collect(m.words().listingApart());
   }
 
   /** With names where they are few, else by Id; nobody is left out. */
-  private static String names(List<PlantPlan> plants) {
+  private String names(List<PlantPlan> plants) {
     Function<PlantPlan, String> name =
         plants.size() <= NAMES_IN_A_LINE
             ? p -> p.plant().id() + " " + p.plant().name()
             : p -> p.plant().id();
-    return plants.stream().map(name).sorted().collect(Collectors.joining(", "));
+    return plants.stream().map(name).sorted().collect(m.words().listing());
   }
 
   private void tooLate() {
@@ -144,9 +143,9 @@ final class WeekFacts {
                         .text(
                             "week.text.threat",
                             threat.plantId() + " " + m.plant(threat.plantId()).plant().name(),
-                            threat.place(),
+                            m.words().place(threat.place()),
                             m.measures().temperature(threat.triggerC())))
-            .collect(Collectors.joining("; "));
+            .collect(m.words().listingApart());
     fact(m.words().text("week.threatened"), text, StyleRole.DANGER);
   }
 
@@ -155,13 +154,15 @@ final class WeekFacts {
     for (Task task : m.plan().tasks()) {
       if (now.thisWeek(task.from())) {
         String brief =
-            m.words().text("task.short." + task.kind().name(), String.join(", ", task.plantIds()));
+            m.words().text("task.short." + task.kind().name(), m.words().listed(task.plantIds()));
         work.add(
-            task.place().isEmpty() ? brief : m.words().text("calendar.task", task.place(), brief));
+            task.place().isEmpty()
+                ? brief
+                : m.words().text("calendar.task", m.words().place(task.place()), brief));
       }
     }
     if (!work.isEmpty()) {
-      fact(m.words().text("week.tasks"), String.join("; ", work), StyleRole.PLAIN);
+      fact(m.words().text("week.tasks"), m.words().listedApart(work), StyleRole.PLAIN);
     }
   }
 

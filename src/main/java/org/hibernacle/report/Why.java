@@ -47,7 +47,7 @@ final class Why {
       case MOVES -> why.moves();
       case UNPROTECTED -> why.unprotected();
     }
-    return String.join(" ", why.sentences);
+    return m.words().sentences(why.sentences);
   }
 
   /** Why one move is when it is; empty where there is nothing to say of it alone. */
@@ -60,7 +60,7 @@ final class Why {
       }
       before = earlier.date();
     }
-    return String.join(" ", why.sentences);
+    return m.words().sentences(why.sentences);
   }
 
   private void say(String key, Object... arguments) {

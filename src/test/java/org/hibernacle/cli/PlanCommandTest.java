@@ -14,6 +14,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
@@ -63,13 +65,21 @@ class PlanCommandTest {
 
   @Test
   void tooLittleRoomIsDoneButSaidLoudlyAndTwiceTheSameBytes() throws IOException {
-    assertEquals(ExitCode.UNPROTECTED, run("plan", TOO_LITTLE_ROOM, weather, "-o", folder, QUICK));
+    Object[] args = {"plan", TOO_LITTLE_ROOM, weather, "-o", folder, QUICK, "--ics", "--labels"};
+    assertEquals(ExitCode.UNPROTECTED, run(args));
     assertTrue(out.toString().contains("CANNOT BE PROTECTED"), out.toString());
-    byte[] workbook = Files.readAllBytes(folder.resolve("season-plan.xlsx"));
-    byte[] calendar = Files.readAllBytes(folder.resolve("season-calendar.pdf"));
-    assertEquals(ExitCode.UNPROTECTED, run("plan", TOO_LITTLE_ROOM, weather, "-o", folder, QUICK));
-    assertArrayEquals(workbook, Files.readAllBytes(folder.resolve("season-plan.xlsx")));
-    assertArrayEquals(calendar, Files.readAllBytes(folder.resolve("season-calendar.pdf")));
+    List<String> names =
+        List.of("pot-labels.pdf", "season-calendar.pdf", "season-plan.ics", "season-plan.xlsx");
+    assertEquals(names, names(folder));
+    Map<String, byte[]> first = new TreeMap<>();
+    for (String name : names) {
+      assertTrue(out.toString().contains("Wrote " + folder.resolve(name)), out.toString());
+      first.put(name, Files.readAllBytes(folder.resolve(name)));
+    }
+    assertEquals(ExitCode.UNPROTECTED, run(args));
+    for (String name : names) {
+      assertArrayEquals(first.get(name), Files.readAllBytes(folder.resolve(name)), name);
+    }
   }
 
   @Test
@@ -111,6 +121,41 @@ class PlanCommandTest {
         run("plan", TOO_LITTLE_ROOM, weather, "-o", folder.resolve("new"), "--dry-run", QUICK));
     assertEquals(List.of(), names(folder));
     assertTrue(out.toString().contains("Winters used"));
+  }
+
+  @Test
+  void aDryRunNamesTheFilesAskedFor() {
+    Path there = folder.resolve("new");
+    run("plan", TOO_LITTLE_ROOM, weather, "-o", there, "--dry-run", QUICK, "--ics", "--labels");
+    for (String name : List.of("season-plan.xlsx", "season-plan.ics", "pot-labels.pdf")) {
+      assertTrue(out.toString().contains("Would write " + there.resolve(name)), out.toString());
+    }
+  }
+
+  /**
+   * At 9 points a label of eight lines takes some 30 mm; 18 rows on A4 leave (297 - 2 x 10 - 17 x
+   * 4) / 18.
+   */
+  @Test
+  void labelsTooSmallForTheirWordsStopTheRunBeforeAnythingIsWritten() throws IOException {
+    Path small = folder.resolve("small-labels.xlsx");
+    try (InputStream in = Files.newInputStream(TOO_LITTLE_ROOM);
+        XSSFWorkbook book = new XSSFWorkbook(in);
+        OutputStream to = Files.newOutputStream(small)) {
+      Sheet settings = book.getSheet("Settings");
+      Row row = settings.createRow(settings.getLastRowNum() + 1);
+      row.createCell(column(settings, "Setting")).setCellValue("Label rows");
+      row.createCell(column(settings, "Value")).setCellValue(18);
+      book.write(to);
+    }
+    Path there = folder.resolve("new");
+    assertEquals(ExitCode.BAD_INPUT, run("plan", small, weather, "-o", there, QUICK, "--labels"));
+    String told = err.toString();
+    assertTrue(told.contains("small-labels.xlsx, sheet Settings, Label rows [OU-660]"), told);
+    assertTrue(told.contains("labels 11.6 mm high; expected "), told);
+    assertFalse(Files.exists(there));
+    assertEquals(
+        ExitCode.UNPROTECTED, run("plan", small, weather, "-o", there, QUICK, "--dry-run"));
   }
 
   @Test

@@ -67,7 +67,24 @@ final class SettingFields {
             .from("weekdays")
             .example("Monday", "Sunday"),
         setting(Column.LANGUAGE_TAG, "For dates and numbers: en-GB, en-US, de-AT. Empty: en-GB.")
-            .example("en-GB", "en-US"));
+            .example("en-GB", "en-US"),
+        setting(
+                Column.LABEL_ROWS,
+                "For pot labels, one a pot, all of one size: rows on a sheet of paper. Empty: 5.")
+            .wholeBetween(1, 40),
+        setting(Column.LABEL_COLUMNS, "Labels side by side. Empty: 3.").wholeBetween(1, 40),
+        length(Column.LABEL_MARGIN_TOP, "Above the first row of labels."),
+        length(Column.LABEL_MARGIN_BOTTOM, "Below the last row."),
+        length(Column.LABEL_MARGIN_LEFT, "Left of the first column."),
+        length(Column.LABEL_MARGIN_RIGHT, "Right of the last column."),
+        length(Column.LABEL_GAP_DOWN, "Between two rows."),
+        length(Column.LABEL_GAP_ACROSS, "Between two columns."));
+  }
+
+  private static FormField length(Column column, String help) {
+    boolean gap = column == Column.LABEL_GAP_DOWN || column == Column.LABEL_GAP_ACROSS;
+    String usual = gap ? " Empty: 0.4 cm (0.16 inches)." : " Empty: 1 cm (0.39 inches).";
+    return setting(column, help + usual).between(0, 15);
   }
 
   private static FormField setting(Column column, String help) {

@@ -14,6 +14,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import org.hibernacle.input.TestBook.Reading;
 import org.hibernacle.model.DateSpan;
+import org.hibernacle.model.LabelGrid;
 import org.hibernacle.model.Settings;
 import org.hibernacle.model.Settings.Paper;
 import org.hibernacle.model.Settings.Units;
@@ -28,6 +29,40 @@ class SettingsRowsTest {
 
   private static Reading with(String name, Object value) {
     return TestBook.least().settings("Latitude", 50, name, value).read();
+  }
+
+  /** A millimetre is a tenth of a centimetre, an inch 2.54 cm exactly (NIST SP 811, App. B.8). */
+  @Test
+  void readsTheGridOfLabels() {
+    LabelGrid grid =
+        settings(
+                "Latitude", 50,
+                "Label rows", 8,
+                "Label columns", 2,
+                "Label margin top (mm)", 15,
+                "Label margin bottom in", 0.5,
+                "Label margin left cm", 0.7,
+                "Label margin right mm", 8,
+                "Label gap down mm", 0,
+                "Label gap between columns mm", 2.5)
+            .labels();
+    assertEquals(new LabelGrid(8, 2, 1.5, 1.27, 0.7, 0.8, 0, 0.25), grid);
+    assertEquals(LabelGrid.USUAL, settings("Latitude", 50).labels());
+    // ISO 216: A4 is 21.0 x 29.7 cm; ANSI/ASME Y14.1: Letter is 8.5 x 11 in.
+    assertEquals((21.0 - 0.7 - 0.8 - 0.25) / 2, grid.labelWidthCm(Paper.A4), 1e-9);
+    assertEquals((11 * 2.54 - 1.5 - 1.27) / 8, grid.labelHeightCm(Paper.LETTER), 1e-9);
+  }
+
+  @Test
+  void rejectsMarginsThatLeaveNoLabel() {
+    Reading reading =
+        TestBook.least()
+            .settings("Latitude", 50, "Label margin left mm", 110, "Label margin right mm", 95)
+            .read();
+    String text = reading.text("IN-380");
+    assertTrue(text.contains("Label margin left mm \"110\""), reading::text);
+    assertTrue(text.contains("labels -0.1 cm wide, 1 cm is the least"), text);
+    assertTrue(with("Label rows", 0).text("IN-120").contains("from 1 to 40"));
   }
 
   @Test

@@ -206,7 +206,7 @@ public final class Fixtures {
 
   /** The same plan with a logger in the shed, where the model was 0.5 K too cold on average. */
   /** The plan as of the day before the first work of November, with that forecast for the night. */
-  static SeasonPlan inSeason(SeasonPlan plan, OptionalDouble tonightC) {
+  public static SeasonPlan inSeason(SeasonPlan plan, OptionalDouble tonightC) {
     LocalDate asOf =
         plan.tasks().stream()
             .map(Task::from)
@@ -270,7 +270,7 @@ public final class Fixtures {
   }
 
   /** Facts of a run after a plan that had one date of every plant otherwise. */
-  static RunFacts afterAnotherPlan(SeasonPlan plan) {
+  public static RunFacts afterAnotherPlan(SeasonPlan plan) {
     Words words = Words.of(Locale.ENGLISH);
     List<MovePlanned> moves =
         plan.movesByDate().stream()
@@ -292,6 +292,20 @@ public final class Fixtures {
         facts.remarks(),
         facts.earlierLog(),
         Optional.of(new AsPlanned(ids, moves)));
+  }
+
+  /** The moves of its first plants alone. */
+  public static SeasonPlan firstPlants(SeasonPlan plan, int most) {
+    return new SeasonPlan(
+        plan.season(),
+        plan.inventory(),
+        plan.caution(),
+        plan.winters(),
+        plan.plants().subList(0, most),
+        plan.places(),
+        List.of(),
+        plan.traces(),
+        plan.notes());
   }
 
   static SeasonPlan withLogger(SeasonPlan plan) {

@@ -23,13 +23,20 @@ final class DocumentFacts {
   private static final String MAKER = "Hibernacle";
 
   private final SeasonReport report;
+  private final String title;
 
   DocumentFacts(SeasonReport report) {
+    this(report, report.title());
+  }
+
+  /** A file of another title that belongs to that report. */
+  DocumentFacts(SeasonReport report, String title) {
     this.report = report;
+    this.title = title;
   }
 
   void beforeOpen(Document document, PdfWriter writer) {
-    document.addTitle(report.title());
+    document.addTitle(title);
     document.addSubject(report.subtitle());
     document.addCreator(MAKER);
     writer.setViewerPreferences(PdfWriter.PageModeUseOutlines | PdfWriter.PageLayoutSinglePage);
@@ -47,8 +54,12 @@ final class DocumentFacts {
     writer.createXmpMetadata();
   }
 
+  private String identifying() {
+    return title.equals(report.title()) ? report.digest() : report.digest() + title;
+  }
+
   private byte[] identity() {
-    UUID id = UUID.nameUUIDFromBytes(report.digest().getBytes(StandardCharsets.UTF_8));
+    UUID id = UUID.nameUUIDFromBytes(identifying().getBytes(StandardCharsets.UTF_8));
     return ByteBuffer.allocate(2 * Long.BYTES)
         .putLong(id.getMostSignificantBits())
         .putLong(id.getLeastSignificantBits())

@@ -4,7 +4,6 @@ import com.lowagie.text.pdf.PdfOutline;
 import com.lowagie.text.pdf.PdfPTable;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.hibernacle.report.MonthPage;
 import org.hibernacle.report.SeasonReport;
 import org.hibernacle.report.Words;
@@ -97,7 +96,7 @@ final class MonthPages {
     PdfPTable table = Cells.table(1);
     table.setTotalWidth(width);
     if (!busy.idle().isEmpty()) {
-      String idle = busy.idle().stream().map(MonthPage::title).collect(Collectors.joining(", "));
+      String idle = busy.idle().stream().map(MonthPage::title).collect(words.listing());
       String nothing = words.text("paper.nothing", idle);
       table.addCell(Cells.padded(Cells.of(type.phrase(nothing, Style.SUBTLE.at(10))), 0, 4));
     }

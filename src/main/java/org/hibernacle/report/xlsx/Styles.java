@@ -119,7 +119,7 @@ final class Styles {
   }
 
   private String format(String javaPattern) {
-    return languagePrefix + javaPattern.replace('E', 'd').replace('M', 'm');
+    return languagePrefix + DateFormat.of(javaPattern);
   }
 
   /** {@code [$-809]} for British English; nothing where the language has no number. */

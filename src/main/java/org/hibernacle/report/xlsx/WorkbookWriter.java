@@ -68,7 +68,7 @@ public final class WorkbookWriter {
     for (Section section : report.sections()) {
       if (section.media().contains(Medium.WORKBOOK)) {
         String name = new SectionSheet(sheets, lists, section).write();
-        overview.list(name, String.join(" ", section.intro()));
+        overview.list(name, words.sentences(section.intro()));
         if (section.id().equals("temperatures") && !section.rows().isEmpty()) {
           LineChart.draw(
               workbook.getSheet(name),

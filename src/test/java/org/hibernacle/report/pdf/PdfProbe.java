@@ -36,6 +36,10 @@ final class PdfProbe implements AutoCloseable {
     return new PdfProbe(Loader.loadPDF(bytes(report)));
   }
 
+  static PdfProbe of(byte[] file) throws IOException {
+    return new PdfProbe(Loader.loadPDF(file));
+  }
+
   int pages() {
     return document.getNumberOfPages();
   }

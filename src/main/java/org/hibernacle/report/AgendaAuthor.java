@@ -1,0 +1,211 @@
+package org.hibernacle.report;
+
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.hibernacle.model.MovePlanned;
+import org.hibernacle.model.Settings;
+import org.hibernacle.planning.Move;
+import org.hibernacle.planning.SeasonPlan;
+import org.hibernacle.planning.SeasonPlan.PlantMove;
+import org.hibernacle.planning.Task;
+
+/**
+ * Writes the agenda: one entry a moving day with all pots of that day, one a task on the day with
+ * which it begins.
+ *
+ * <p>An entry is known by its rank, the n-th moving day or the n-th task of its kind at its place,
+ * and not by its date: a later plan of the same garden and season moves an entry where it would
+ * otherwise leave the old one standing beside the new one. Where the plan before had more moving
+ * days, those left over are told as dropped.
+ */
+public final class AgendaAuthor {
+  /** The evening before: pots are carried by day, and the night may be frosty. */
+  private static final Duration EVENING_BEFORE = Duration.ofHours(-6);
+
+  /** Help is not found overnight. */
+  private static final Duration WEEK_BEFORE = Duration.ofDays(-7);
+
+  private static final Duration MORNING = Duration.ofHours(8);
+
+  private final Material m;
+  private final List<Agenda.Entry> entries = new ArrayList<>();
+
+  private AgendaAuthor(Material material) {
+    this.m = material;
+  }
+
+  /**
+   * Tells the plan day by day.
+   *
+   * @param plan to tell
+   * @param facts of the run
+   * @param words in the language of the agenda
+   */
+  public static Agenda write(SeasonPlan plan, RunFacts facts, Words words) {
+    AgendaAuthor author = new AgendaAuthor(Material.of(plan, facts, words));
+    author.movingDays();
+    author.tasks();
+    author.entries.sort(
+        Comparator.comparing(Agenda.Entry::day)
+            .thenComparing(Agenda.Entry::title)
+            .thenComparing(Agenda.Entry::id));
+    return author.agenda();
+  }
+
+  private Agenda agenda() {
+    SeasonPlan plan = m.plan();
+    LocalDate start = plan.season().start();
+    LocalDate dated = plan.inSeason().map(now -> now.asOf()).orElse(start);
+    return new Agenda(
+        m.words().text("report.title"),
+        ReportAuthor.subtitle(plan, m.words()),
+        m.words().locale(),
+        dated,
+        (int) ChronoUnit.DAYS.between(start, dated),
+        entries);
+  }
+
+  private void movingDays() {
+    Map<LocalDate, List<PlantMove>> days =
+        m.plan().movesByDate().stream()
+            .collect(
+                Collectors.groupingBy(pm -> pm.move().date(), TreeMap::new, Collectors.toList()));
+    int rank = 0;
+    for (Map.Entry<LocalDate, List<PlantMove>> day : days.entrySet()) {
+      rank++;
+      boolean over = day.getValue().stream().allMatch(pm -> pm.move().made());
+      entries.add(
+          new Agenda.Entry(
+              id("moving day", "", rank),
+              day.getKey(),
+              title(day.getValue()),
+              day.getValue().stream().map(this::pot).collect(Collectors.joining("\n\n")),
+              over ? Optional.empty() : Optional.of(EVENING_BEFORE),
+              false));
+    }
+    dropped(days.size());
+  }
+
+  /** The moving days that the plan before had beyond those of this one. */
+  private void dropped(int kept) {
+    List<LocalDate> before =
+        m.facts().before().stream()
+            .flatMap(b -> b.moves().stream())
+            .map(MovePlanned::date)
+            .distinct()
+            .sorted()
+            .toList();
+    for (int rank = kept + 1; rank <= before.size(); rank++) {
+      String title = m.words().text("agenda.dropped");
+      LocalDate day = before.get(rank - 1);
+      entries.add(
+          new Agenda.Entry(id("moving day", "", rank), day, title, title, Optional.empty(), true));
+    }
+  }
+
+  private String title(List<PlantMove> moves) {
+    int carried = pots(moves, true);
+    int wrapped = pots(moves, false);
+    if (wrapped == 0) {
+      return m.words().text("agenda.move", carried);
+    }
+    return carried == 0
+        ? m.words().text("agenda.wrap", wrapped)
+        : m.words().text("agenda.move-and-wrap", carried, wrapped);
+  }
+
+  private static int pots(List<PlantMove> moves, boolean carried) {
+    return moves.stream()
+        .filter(pm -> pm.move().kind().carries() == carried)
+        .mapToInt(pm -> pm.plan().plant().count())
+        .sum();
+  }
+
+  /** What is done with one row of the inventory, and why. */
+  private String pot(PlantMove pm) {
+    Move move = pm.move();
+    String line =
+        m.words()
+            .text(
+                "agenda.pot",
+                pm.plan().plant().id(),
+                MoveTable.name(m, pm.plan().plant()),
+                m.words().place(move.from().name()),
+                m.words().place(move.to().name()),
+                m.measures().mass(pm.plan().estimatedMassKg()));
+    if (MoveTable.heavy(pm)) {
+      line = m.words().text("agenda.pot.two", line);
+    }
+    if (move.made()) {
+      return m.words().text("agenda.pot.made", line);
+    }
+    String why = Why.of(m, pm.plan(), move);
+    return why.isEmpty() ? line : line + "\n" + why;
+  }
+
+  private void tasks() {
+    TaskTable table = new TaskTable(m);
+    Map<String, Integer> ranks = new HashMap<>();
+    for (Task task : m.plan().tasks()) {
+      int rank = ranks.merge(task.kind() + "|" + task.place(), 1, Integer::sum);
+      String brief =
+          m.words().text("task.short." + task.kind().name(), m.list(task.plantIds(), MOST_NAMED));
+      entries.add(
+          new Agenda.Entry(
+              id(task.kind().name(), task.place(), rank),
+              task.from(),
+              task.place().isEmpty()
+                  ? brief
+                  : m.words().text("calendar.task", m.words().place(task.place()), brief),
+              text(table, task),
+              Optional.of(task.kind() == Task.Kind.TWO_PERSON_LIFT ? WEEK_BEFORE : MORNING),
+              false));
+    }
+  }
+
+  private static final int MOST_NAMED = 3;
+
+  private String text(TaskTable table, Task task) {
+    List<String> lines = new ArrayList<>();
+    lines.add(table.sentence(task));
+    if (!task.to().equals(task.from())) {
+      lines.add(m.words().text("agenda.until", m.display().longDay(task.to())));
+    }
+    if (!task.plantIds().isEmpty()) {
+      lines.add(m.words().text("agenda.plants", table.plants(task)));
+    }
+    String amount = m.display().text(table.amount(task));
+    if (!amount.isEmpty()) {
+      lines.add(m.words().text("agenda.amount", amount));
+    }
+    return String.join("\n", lines);
+  }
+
+  /** Different for every garden, season, kind and place; the same on every machine. */
+  private UUID id(String kind, String place, int rank) {
+    Settings s = m.plan().inventory().settings();
+    String text =
+        String.join(
+            "\n",
+            "hibernacle",
+            s.site(),
+            Double.toString(s.latitudeDeg()),
+            Double.toString(s.longitudeDeg()),
+            m.plan().season().toString(),
+            kind,
+            place,
+            Integer.toString(rank));
+    return UUID.nameUUIDFromBytes(text.getBytes(StandardCharsets.UTF_8));
+  }
+}
