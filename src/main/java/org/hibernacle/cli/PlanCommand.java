@@ -31,6 +31,7 @@ import org.hibernacle.planning.SeasonPlan;
 import org.hibernacle.planning.SeasonPlanner;
 import org.hibernacle.planning.WinterJudged;
 import org.hibernacle.report.Hindsight;
+import org.hibernacle.report.Palette;
 import org.hibernacle.report.PlantStory;
 import org.hibernacle.report.ReportAuthor;
 import org.hibernacle.report.RunFacts;
@@ -315,7 +316,10 @@ final class PlanCommand implements Callable<Integer> {
         List<String> missing = new ArrayList<>();
         folder.prepare(WORKBOOK, out -> WorkbookWriter.write(report, out));
         folder.prepare(
-            CALENDAR, out -> missing.addAll(CalendarPdf.write(report, out).missingCharacters()));
+            CALENDAR,
+            out ->
+                missing.addAll(
+                    CalendarPdf.write(report, Palette.standard(), out).missingCharacters()));
         written = folder.replace();
         if (!missing.isEmpty()) {
           err().println("warning: the calendar's font lacks " + String.join(" ", missing));

@@ -22,6 +22,7 @@ import org.hibernacle.model.Season;
 import org.hibernacle.model.SeasonLog;
 import org.hibernacle.model.SheetTable;
 import org.hibernacle.model.TemperatureSeries;
+import org.hibernacle.report.Palette;
 import org.hibernacle.report.ReviewAuthor;
 import org.hibernacle.report.RunFacts;
 import org.hibernacle.report.SeasonReport;
@@ -180,7 +181,10 @@ final class ReviewCommand implements Callable<Integer> {
         folder.prepare(REVIEW, out -> WorkbookWriter.write(report, out));
         folder.prepare(INVENTORY, out -> WorkbookWriter.write(inventory, out));
         folder.prepare(
-            PAPER, out -> missing.addAll(CalendarPdf.write(report, out).missingCharacters()));
+            PAPER,
+            out ->
+                missing.addAll(
+                    CalendarPdf.write(report, Palette.standard(), out).missingCharacters()));
         written = folder.replace();
         if (!missing.isEmpty()) {
           err().println("warning: the review's font lacks " + String.join(" ", missing));

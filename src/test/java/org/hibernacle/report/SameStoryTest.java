@@ -91,7 +91,7 @@ class SameStoryTest {
 
   private static String paper(SeasonReport report) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    CalendarPdf.write(report, out);
+    CalendarPdf.write(report, Palette.standard(), out);
     try (PDDocument document = Loader.loadPDF(out.toByteArray())) {
       return squeezed(new PDFTextStripper().getText(document));
     }

@@ -42,11 +42,13 @@ final class LineChart {
 
   private final XSSFSheet sheet;
   private final TemperatureChart chart;
+  private final Styles styles;
   private final List<String> headings;
 
-  private LineChart(XSSFSheet sheet, List<Column> columns, TemperatureChart chart) {
+  private LineChart(XSSFSheet sheet, List<Column> columns, TemperatureChart chart, Styles styles) {
     this.sheet = sheet;
     this.chart = chart;
+    this.styles = styles;
     this.headings = columns.stream().map(Column::heading).toList();
   }
 
@@ -56,14 +58,13 @@ final class LineChart {
    * @param sheet with the table: headings in the first row, days in the first column
    * @param columns of the table
    * @param chart whose lines are named like columns
-   * @param dateFormat of the days below the chart
+   * @param styles of the workbook
    */
-  static void draw(
-      XSSFSheet sheet, List<Column> columns, TemperatureChart chart, String dateFormat) {
-    new LineChart(sheet, columns, chart).draw(dateFormat);
+  static void draw(XSSFSheet sheet, List<Column> columns, TemperatureChart chart, Styles styles) {
+    new LineChart(sheet, columns, chart, styles).draw();
   }
 
-  private void draw(String dateFormat) {
+  private void draw() {
     int left = headings.size() + 1;
     XSSFClientAnchor anchor =
         new XSSFClientAnchor(0, 0, 0, 0, left, 1, left + WIDTH_COLUMNS, HEIGHT_ROWS);
@@ -76,7 +77,7 @@ final class LineChart {
         .forEach(p -> p.getTextRuns().forEach(run -> run.setFontSize(TITLE_PT)));
     drawing.getOrAddLegend().setPosition(LegendPosition.BOTTOM);
     XDDFDateAxis days = drawing.createDateAxis(AxisPosition.BOTTOM);
-    days.setNumberFormat(dateFormat);
+    days.setNumberFormat(styles.axisFormat());
     days.setMajorUnit(DAYS_APART);
     // Below the plot, not along the line of zero degrees.
     days.setTickLabelPosition(AxisTickLabelPosition.LOW);
@@ -86,12 +87,12 @@ final class LineChart {
     degrees.setCrosses(AxisCrosses.MIN);
     degrees
         .getOrAddMajorGridProperties()
-        .setLineProperties(line(Palette.RULE, 0.5, PresetLineDash.SOLID));
+        .setLineProperties(line(styles.palette().rule(), 0.5, PresetLineDash.SOLID));
     bounds(degrees);
     XDDFLineChartData data = (XDDFLineChartData) drawing.createData(ChartTypes.LINE, days, degrees);
     data.setVaryColors(false);
     for (int i = 0; i < chart.lines().size(); i++) {
-      add(data, chart.lines().get(i).name(), Palette.stroke(i));
+      add(data, chart.lines().get(i).name(), styles.palette().stroke(i));
     }
     drawing.plot(data);
     int index = sheet.getWorkbook().getSheetIndex(sheet);

@@ -53,18 +53,25 @@ final class Styles {
       boolean quoted) {}
 
   private final XSSFWorkbook workbook;
+  private final Palette palette;
   private final Display display;
   private final String languagePrefix;
   private final Map<Key, XSSFCellStyle> styles = new HashMap<>();
   private final Map<String, XSSFFont> fonts = new HashMap<>();
 
-  Styles(XSSFWorkbook workbook, Words words) {
+  Styles(XSSFWorkbook workbook, Palette palette, Words words) {
     this.workbook = workbook;
+    this.palette = palette;
     this.display = new Display(words);
     this.languagePrefix = languagePrefix(words.locale());
     // The first font also sets the unit of column widths.
     workbook.getFontAt(0).setFontName(FONT);
     workbook.getFontAt(0).setFontHeightInPoints(TEXT_PT);
+  }
+
+  /** The colours of this workbook. */
+  Palette palette() {
+    return palette;
   }
 
   /** Style of a cell in a table. */
@@ -135,7 +142,7 @@ final class Styles {
   }
 
   private XSSFCellStyle make(Key key) {
-    Palette.Look look = Palette.look(key.role());
+    Palette.Look look = palette.look(key.role());
     XSSFCellStyle style = workbook.createCellStyle();
     style.setFont(font(look, key.sizePt()));
     style.setDataFormat(workbook.createDataFormat().getFormat(key.format()));
@@ -148,7 +155,7 @@ final class Styles {
     boolean heading = key.role() == StyleRole.HEADING;
     style.setVerticalAlignment(heading ? VerticalAlignment.BOTTOM : VerticalAlignment.TOP);
     style.setQuotePrefixed(key.quoted());
-    if (look.fill() != Palette.PAPER) {
+    if (look.fill() != palette.paper()) {
       style.setFillForegroundColor(colour(look.fill()));
       style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
     }
@@ -157,20 +164,20 @@ final class Styles {
     }
     if (key.rules() == Rules.GROUP) {
       style.setBorderTop(BorderStyle.THIN);
-      style.setTopBorderColor(colour(Palette.LINE));
+      style.setTopBorderColor(colour(palette.line()));
     }
     return style;
   }
 
-  private static void rule(XSSFCellStyle style) {
+  private void rule(XSSFCellStyle style) {
     style.setBorderTop(BorderStyle.HAIR);
     style.setBorderBottom(BorderStyle.HAIR);
     style.setBorderLeft(BorderStyle.HAIR);
     style.setBorderRight(BorderStyle.HAIR);
-    style.setTopBorderColor(colour(Palette.RULE));
-    style.setBottomBorderColor(colour(Palette.RULE));
-    style.setLeftBorderColor(colour(Palette.RULE));
-    style.setRightBorderColor(colour(Palette.RULE));
+    style.setTopBorderColor(colour(palette.rule()));
+    style.setBottomBorderColor(colour(palette.rule()));
+    style.setLeftBorderColor(colour(palette.rule()));
+    style.setRightBorderColor(colour(palette.rule()));
   }
 
   private XSSFFont font(Palette.Look look, int sizePt) {

@@ -11,6 +11,7 @@ import org.apache.poi.util.Reproducibility;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.hibernacle.model.SheetTable;
+import org.hibernacle.report.Palette;
 import org.hibernacle.report.SeasonReport;
 import org.hibernacle.report.Section;
 import org.hibernacle.report.Section.Medium;
@@ -47,7 +48,7 @@ public final class WorkbookWriter {
       Reproducibility.runWithSourceDateEpoch(
           () -> {
             try (XSSFWorkbook workbook = new XSSFWorkbook()) {
-              fill(workbook, report);
+              fill(workbook, report, Palette.standard());
               workbook.write(out);
             }
           });
@@ -57,12 +58,16 @@ public final class WorkbookWriter {
     }
   }
 
-  private static void fill(XSSFWorkbook workbook, SeasonReport report) {
+  private static void fill(XSSFWorkbook workbook, SeasonReport report, Palette palette) {
     Words words = Words.of(report.language());
     SheetNames names = new SheetNames(words);
     Sheets sheets =
         new Sheets(
-            workbook, new Styles(workbook, words), names, new PrintSetup(report, words), words);
+            workbook,
+            new Styles(workbook, palette, words),
+            names,
+            new PrintSetup(report, words),
+            words);
     OverviewSheet overview = new OverviewSheet(sheets, report);
     Lists lists = new Lists(sheets);
     for (Section section : report.sections()) {
@@ -71,10 +76,7 @@ public final class WorkbookWriter {
         overview.list(name, String.join(" ", section.intro()));
         if (section.id().equals("temperatures") && !section.rows().isEmpty()) {
           LineChart.draw(
-              workbook.getSheet(name),
-              section.columns(),
-              report.chart(),
-              sheets.styles().axisFormat());
+              workbook.getSheet(name), section.columns(), report.chart(), sheets.styles());
         }
       }
     }
