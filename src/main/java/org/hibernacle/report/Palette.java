@@ -109,6 +109,7 @@ public final class Palette {
       case TASK -> new Look(0xEBEBEA, 0x434644, false);
       case DANGER -> new Look(0xF7DDD8, 0x861812, true);
       case CAUTION -> new Look(0xFAEFCB, 0x684C00, false);
+      case ENTRY -> new Look(0xFFFBEC, 0x222625, false);
     };
   }
 }

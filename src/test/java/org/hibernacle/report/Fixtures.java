@@ -270,7 +270,7 @@ public final class Fixtures {
   }
 
   /** Facts of a run after a plan that had one date of every plant otherwise. */
-  static RunFacts afterAnotherPlan(SeasonPlan plan) {
+  public static RunFacts afterAnotherPlan(SeasonPlan plan) {
     Words words = Words.of(Locale.ENGLISH);
     List<MovePlanned> moves =
         plan.movesByDate().stream()
@@ -294,7 +294,7 @@ public final class Fixtures {
         Optional.of(new AsPlanned(ids, moves)));
   }
 
-  static SeasonPlan withLogger(SeasonPlan plan) {
+  public static SeasonPlan withLogger(SeasonPlan plan) {
     ModelError error = new ModelError(2, 1440, -0.5, 1.25, 4.0, LocalDate.of(2025, 1, 22));
     List<PlaceForecast> places =
         plan.places().stream()
