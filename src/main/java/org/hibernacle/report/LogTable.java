@@ -103,10 +103,10 @@ final class LogTable {
             .entry("real-step-out", 12, Entry.DATE)
             .entry("real-return", 12, Entry.DATE)
             .entry("if-blank", 13, Entry.choice(ifBlank))
-            .entry("stood-in", 15, Entry.choice(places))
-            .entry("outcome", 16, Entry.choice(outcomes))
+            .entry("stood-in", 14, Entry.choice(places))
+            .entry("outcome", 15, Entry.choice(outcomes))
             .entry("noticed", 12, Entry.DATE)
-            .entry("remark", 32, Entry.WORDS);
+            .entry("remark", 28, Entry.WORDS);
     int number = 0;
     for (String heading : own) {
       table.named("own-" + ++number, heading, 16, Entry.WORDS);

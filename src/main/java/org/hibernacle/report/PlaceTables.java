@@ -174,6 +174,7 @@ final class PlaceTables {
             m.words().text("column.week"),
             m.words().text("chart.occupancy.axis"),
             25,
+            false,
             lines));
   }
 

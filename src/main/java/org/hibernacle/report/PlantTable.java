@@ -48,7 +48,7 @@ final class PlantTable {
         .column("status", 13)
         .leads("tasks", "")
         .paperLine("summary")
-        .wordsColumn("why", 64)
+        .wordsColumn("why", 82)
         .workbookColumn("species", 24)
         .workbookColumn("home", 13)
         .workbookColumn("count", 8);
@@ -57,7 +57,7 @@ final class PlantTable {
     }
     table
         .workbookColumn("pot", 8, m.measures().litres())
-        .workbookColumn("margin", 10, m.measures().degreesApart())
+        .workbookColumn("margin", 12, m.measures().degreesApart())
         .workbookColumn("margin-day", 14)
         .workbookColumn("act-below", 60)
         .workbookColumn("held", 17)

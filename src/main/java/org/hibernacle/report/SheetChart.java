@@ -10,6 +10,7 @@ import java.util.List;
  * @param daysTitle of the axis of days
  * @param valueTitle of the other axis, with the unit
  * @param step between two marks of that axis; its ends are multiples of it
+ * @param alone whether paper shows the chart without the table
  * @param lines in order, one or more
  */
 public record SheetChart(
@@ -18,6 +19,7 @@ public record SheetChart(
     String daysTitle,
     String valueTitle,
     double step,
+    boolean alone,
     List<Line> lines) {
   /**
    * A line.

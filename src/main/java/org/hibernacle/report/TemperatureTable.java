@@ -104,6 +104,7 @@ final class TemperatureTable {
         m.words().text("column.day"),
         m.words().text("chart.temperatures.axis", m.measures().degrees()),
         5,
+        true,
         lines);
   }
 

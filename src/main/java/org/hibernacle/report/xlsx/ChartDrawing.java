@@ -110,11 +110,17 @@ final class ChartDrawing {
     return sheets.styles().palette();
   }
 
-  /** The table, then the chart. */
+  /** The table, if it is wanted, then the chart on a page of its own. */
   private void print(int left) {
     int index = sheets.workbook().getSheetIndex(sheet);
     String chartCells =
         new CellRangeAddress(1, HEIGHT_ROWS, left, left + WIDTH_COLUMNS).formatAsString();
+    if (chart.alone()) {
+      sheets.workbook().setPrintArea(index, chartCells);
+      sheet.setRepeatingRows(null);
+      sheet.getPrintSetup().setFitWidth((short) 1);
+      return;
+    }
     String printed = sheets.workbook().getPrintArea(index);
     String table =
         printed == null

@@ -11,7 +11,7 @@ final class Paragraphs {
   private static final double LINE_PER_LETTER = 1.3;
 
   private static final double PADDING_PT = 5;
-  private static final double LETTERS_PER_DIGIT = 1.05;
+  private static final double LETTERS_PER_DIGIT = 1.1;
 
   /** Highest row that the file format knows, points. */
   private static final double HIGHEST_PT = 409;

@@ -29,7 +29,10 @@ final class SectionSheet {
   private static final int HEADING_LINES = 2;
 
   /** Room of the button that filters, in characters. */
-  private static final double BUTTON = 2.5;
+  private static final double BUTTON = 2;
+
+  /** Columns whose links are underlined; a sheet full of lines would be hard to read. */
+  private static final Set<String> NAMES = Set.of("id", "name");
 
   private final Sheets sheets;
   private final Pattern pattern;
@@ -104,11 +107,12 @@ final class SectionSheet {
       cell.setCellStyle(
           sheets
               .styles()
-              .words(
+              .cell(
                   pattern.heading(column.id()),
                   StyleRole.HEADING,
-                  column.heading(),
-                  EnumSet.noneOf(Trait.class)));
+                  Styles.GENERAL,
+                  aligned(column),
+                  EnumSet.of(Trait.WRAPPED)));
       // Bold letters are wider.
       lines = Math.max(lines, Paragraphs.lines(column.heading(), width(column) * 0.95 - BUTTON));
       if (!column.help().isEmpty()) {
@@ -116,6 +120,26 @@ final class SectionSheet {
       }
     }
     Paragraphs.fit(row, lines, sheets.styles().textPt());
+  }
+
+  /** A heading stands where most of what is below it stands. */
+  private HorizontalAlignment aligned(Column column) {
+    if (column.entry().kind() == Entry.Kind.DATE || column.entry().kind() == Entry.Kind.TICK) {
+      return HorizontalAlignment.CENTER;
+    }
+    int all = section.columns().indexOf(column);
+    return section.rows().stream()
+        .map(row -> row.cells().get(all))
+        .map(
+            cell ->
+                cell instanceof Cell.Quantity
+                    ? HorizontalAlignment.RIGHT
+                    : cell instanceof Cell.Day
+                        ? HorizontalAlignment.CENTER
+                        : HorizontalAlignment.LEFT)
+        .filter(place -> place != HorizontalAlignment.LEFT)
+        .findFirst()
+        .orElse(HorizontalAlignment.LEFT);
   }
 
   private void row(int number) {
@@ -199,7 +223,7 @@ final class SectionSheet {
         text.length() <= LONGEST ? text : text.substring(0, LONGEST - cut.length()) + cut);
     Set<Trait> all = EnumSet.noneOf(Trait.class);
     all.addAll(traits);
-    if (column.live().lead().isPresent()) {
+    if (column.live().lead().isPresent() && NAMES.contains(column.id())) {
       all.add(Trait.LEADS);
     }
     target.setCellStyle(sheets.styles().words(pattern.cell(column.id()), role, text, all));

@@ -87,7 +87,7 @@ final class SeasonPlanTemplate {
     // The first font also sets the unit of column widths.
     book.getFontAt(0).setFontName(FONT);
     book.getFontAt(0).setFontHeightInPoints((short) 10);
-    this.row = ruled(VerticalAlignment.TOP, BorderStyle.HAIR, palette.line());
+    this.row = ruled(VerticalAlignment.CENTER, BorderStyle.THIN, palette.rule());
     this.heading = ruled(VerticalAlignment.BOTTOM, BorderStyle.MEDIUM, DEEP_GREEN);
   }
 
@@ -160,7 +160,7 @@ final class SeasonPlanTemplate {
     XSSFCellStyle reply = letters(14, true, StyleRole.TITLE);
     for (XSSFCellStyle style : List.of(question, reply)) {
       style.setVerticalAlignment(VerticalAlignment.CENTER);
-      underline(style, BorderStyle.HAIR, palette.line());
+      underline(style, BorderStyle.THIN, palette.rule());
     }
     put(answer, 1, "label", question);
     put(answer, 2, "text", reply);
@@ -188,7 +188,7 @@ final class SeasonPlanTemplate {
     CellRangeAddress covered = new CellRangeAddress(1, 1, 0, Math.max(1, columns.size()) - 1);
     name(anchor, covered.formatAsString("x", true).replaceAll("^.*!", ""));
     sheet.createFreezePane(0, 1);
-    page(sheet, true);
+    page(sheet, !anchor.equals(Anchor.ofSection("occupancy").orElseThrow()));
   }
 
   private void page(XSSFSheet sheet, boolean landscape) {
