@@ -35,7 +35,7 @@ final class MoveTable {
             .leads("log", "")
             .column("from", 16)
             .column("to", 16)
-            .workbookColumn("count", 7)
+            .workbookColumn("count", 8)
             .column("kg-each", 9, m.measures().kilograms())
             .column("people", 10)
             .entry("done", 8, Section.Entry.TICK)

@@ -113,8 +113,7 @@ final class ChartDrawing {
   /** The table, if it is wanted, then the chart on a page of its own. */
   private void print(int left) {
     int index = sheets.workbook().getSheetIndex(sheet);
-    String chartCells =
-        new CellRangeAddress(1, HEIGHT_ROWS, left, left + WIDTH_COLUMNS).formatAsString();
+    String chartCells = absolute(1, HEIGHT_ROWS, left, left + WIDTH_COLUMNS);
     if (chart.alone()) {
       sheets.workbook().setPrintArea(index, chartCells);
       sheet.setRepeatingRows(null);
@@ -124,9 +123,15 @@ final class ChartDrawing {
     String printed = sheets.workbook().getPrintArea(index);
     String table =
         printed == null
-            ? new CellRangeAddress(0, section.rows().size(), 0, columns.size() - 1).formatAsString()
+            ? absolute(0, section.rows().size(), 0, columns.size() - 1)
             : printed.substring(printed.indexOf('!') + 1);
     sheets.workbook().setPrintArea(index, table + "," + chartCells);
+  }
+
+  private static String absolute(int fromRow, int toRow, int fromColumn, int toColumn) {
+    return new CellReference(fromRow, fromColumn, true, true).formatAsString()
+        + ":"
+        + new CellReference(toRow, toColumn, true, true).formatAsString();
   }
 
   private void add(XDDFLineChartData data, SheetChart.Line line, int number) {
