@@ -31,13 +31,13 @@ import org.hibernacle.planning.SeasonPlan;
 import org.hibernacle.planning.SeasonPlanner;
 import org.hibernacle.planning.WinterJudged;
 import org.hibernacle.report.Hindsight;
-import org.hibernacle.report.Palette;
 import org.hibernacle.report.PlantStory;
 import org.hibernacle.report.ReportAuthor;
 import org.hibernacle.report.RunFacts;
 import org.hibernacle.report.SeasonReport;
 import org.hibernacle.report.Words;
 import org.hibernacle.report.pdf.CalendarPdf;
+import org.hibernacle.report.xlsx.WorkbookTemplate;
 import org.hibernacle.report.xlsx.WorkbookWriter;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -58,6 +58,7 @@ import picocli.CommandLine.Spec;
       "  hibernacle plan inventory.xlsx 2014.csv 2015.csv --season 2016 --unit C",
       "  hibernacle plan winter/season-plan.xlsx to-date-and-forecast.csv --as-of 2026-11-10",
       "  hibernacle plan garden.xlsx station.csv --place-temperatures \"Shed=shed.csv\"",
+      "  hibernacle plan garden.xlsx station.csv --template my-look.xlsx",
       "",
       "Exit code 4 means: done, but some plants can not be protected; the summary names them."
     })
@@ -108,6 +109,8 @@ final class PlanCommand implements Callable<Integer> {
 
   @Mixin private PlaceTemperatureOptions loggers = new PlaceTemperatureOptions();
 
+  @Mixin private TemplateOption look = new TemplateOption();
+
   @Option(
       names = "--explain",
       paramLabel = "ID",
@@ -149,7 +152,12 @@ final class PlanCommand implements Callable<Integer> {
         inventory.isPresent()
             ? loggers.read(inventory.get(), temperatures.forReading().unit(), problems)
             : Map.of();
+    WorkbookTemplate template = look.read(problems);
     OutputFolder folder = new OutputFolder(folder());
+    if (look.is(folder.target(WORKBOOK))) {
+      err().println(folder.target(WORKBOOK) + " is the template. Give another folder with -o.");
+      return ExitCode.NOT_WRITTEN;
+    }
     Problems earlierProblems = new Problems();
     EarlierPlans earlier =
         EarlierPlans.read(folder.target(WORKBOOK), inventoryFile, earlierProblems);
@@ -199,7 +207,7 @@ final class PlanCommand implements Callable<Integer> {
                   + ". Give another folder with -o.");
       return ExitCode.NOT_WRITTEN;
     }
-    return report(plan.get(), problems, folder, earlier);
+    return report(plan.get(), problems, folder, earlier, template);
   }
 
   /** Why a plan can not be made as of that day. */
@@ -296,6 +304,9 @@ final class PlanCommand implements Callable<Integer> {
     for (Path file : loggers.files()) {
       inputs.add(Digests.of(file));
     }
+    for (Path file : look.files()) {
+      inputs.add(Digests.of(file));
+    }
     return new RunFacts(
         Hibernacle.Version.text(),
         inputs,
@@ -306,7 +317,12 @@ final class PlanCommand implements Callable<Integer> {
         earlier.known(plan.season()).map(EarlierPlan::asPlanned));
   }
 
-  private int report(SeasonPlan plan, Problems problems, OutputFolder folder, EarlierPlans earlier)
+  private int report(
+      SeasonPlan plan,
+      Problems problems,
+      OutputFolder folder,
+      EarlierPlans earlier,
+      WorkbookTemplate template)
       throws IOException {
     Words words = Words.of(plan.inventory().settings().language());
     SeasonReport report = ReportAuthor.write(plan, facts(plan, problems, earlier), words);
@@ -314,12 +330,12 @@ final class PlanCommand implements Callable<Integer> {
     if (!dryRun) {
       try {
         List<String> missing = new ArrayList<>();
-        folder.prepare(WORKBOOK, out -> WorkbookWriter.write(report, out));
+        folder.prepare(WORKBOOK, out -> WorkbookWriter.write(report, template, out));
         folder.prepare(
             CALENDAR,
             out ->
                 missing.addAll(
-                    CalendarPdf.write(report, Palette.standard(), out).missingCharacters()));
+                    CalendarPdf.write(report, template.palette(), out).missingCharacters()));
         written = folder.replace();
         if (!missing.isEmpty()) {
           err().println("warning: the calendar's font lacks " + String.join(" ", missing));

@@ -110,10 +110,11 @@ final class CarriedSheet {
   }
 
   private void fill(XSSFRow row, int column, Object value) {
+    XSSFCell cell = row.createCell(column);
     if (value.equals("")) {
+      cell.setCellStyle(style(Styles.GENERAL, HorizontalAlignment.LEFT, Set.of()));
       return;
     }
-    XSSFCell cell = row.createCell(column);
     if (value instanceof LocalDate date) {
       cell.setCellValue(date);
       cell.setCellStyle(style("yyyy-mm-dd", HorizontalAlignment.CENTER, Set.of()));

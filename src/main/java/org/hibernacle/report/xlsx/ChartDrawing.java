@@ -118,6 +118,7 @@ final class ChartDrawing {
       sheets.workbook().setPrintArea(index, chartCells);
       sheet.setRepeatingRows(null);
       sheet.getPrintSetup().setFitWidth((short) 1);
+      sheet.getPrintSetup().setFitHeight((short) 1);
       return;
     }
     String printed = sheets.workbook().getPrintArea(index);

@@ -17,6 +17,7 @@ import org.apache.poi.xssf.usermodel.XSSFFont;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.hibernacle.report.Palette;
 import org.hibernacle.report.StyleRole;
+import org.jspecify.annotations.Nullable;
 
 /** The sheet of a template that shows each role as it is to look, its name in column A. */
 final class RoleSheet {
@@ -189,10 +190,10 @@ final class RoleSheet {
     return cell.getCellStyle();
   }
 
-  private static int rgb(@org.jspecify.annotations.Nullable XSSFColor colour, int otherwise) {
+  private static int rgb(@Nullable XSSFColor colour, int otherwise) {
     byte[] rgb = colour == null ? null : colour.getRGBWithTint();
     return rgb == null || rgb.length < 3
         ? otherwise
-        : (rgb[0] & 0xFF) << 16 | (rgb[1] & 0xFF) << 8 | rgb[2] & 0xFF;
+        : ((rgb[0] & 0xFF) << 16) | ((rgb[1] & 0xFF) << 8) | (rgb[2] & 0xFF);
   }
 }
