@@ -206,7 +206,7 @@ public final class Fixtures {
 
   /** The same plan with a logger in the shed, where the model was 0.5 K too cold on average. */
   /** The plan as of the day before the first work of November, with that forecast for the night. */
-  static SeasonPlan inSeason(SeasonPlan plan, OptionalDouble tonightC) {
+  public static SeasonPlan inSeason(SeasonPlan plan, OptionalDouble tonightC) {
     LocalDate asOf =
         plan.tasks().stream()
             .map(Task::from)
@@ -324,7 +324,7 @@ public final class Fixtures {
   }
 
   /** The same plan with a remedy of every kind, the first plant helped and the second not. */
-  static SeasonPlan withHelp(SeasonPlan plan) {
+  public static SeasonPlan withHelp(SeasonPlan plan) {
     Plant helped = plan.unprotected().map(PlantPlan::plant).findFirst().orElseThrow();
     List<Plant> first = List.of(helped);
     List<Plant> none = List.of();
