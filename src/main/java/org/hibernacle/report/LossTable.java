@@ -25,7 +25,7 @@ final class LossTable {
             .column("plan-worth", 18)
             .column("days-off", 8)
             .column("value", 8)
-            .column("noticed", 12)
+            .column("noticed", 13)
             .wordsColumn("story", 64)
             .wordsColumn("remark", 24);
     for (PlantReview p : losses) {

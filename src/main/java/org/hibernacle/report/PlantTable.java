@@ -38,9 +38,9 @@ final class PlantTable {
             .column("place", 14);
     for (Move.Kind kind : m.kinds()) {
       if (kind.carries()) {
-        table.column(column(kind), 12, MoveTable.role(kind));
+        table.column(column(kind), 13, MoveTable.role(kind));
       } else {
-        table.workbookColumn(column(kind), 12);
+        table.workbookColumn(column(kind), 13);
       }
       table.leads("moving-days", MoveTable.about("", kind));
     }

@@ -37,6 +37,9 @@ class SameStoryTest {
           "late",
           "days-on-file",
           "count",
+          "when",
+          "value",
+          "room-share",
           "model-rms",
           "model-largest",
           "model-largest-day");
