@@ -102,7 +102,7 @@ final class ChartDrawing {
     }
     drawing.plot(data);
     // Columns that are folded away are drawn too.
-    drawing.getCTChart().addNewPlotVisOnly().setVal(false);
+    drawing.getCTChart().getPlotVisOnly().setVal(false);
     print(left);
   }
 

@@ -6,7 +6,6 @@ import org.apache.poi.ss.usermodel.ConditionalFormattingRule;
 import org.apache.poi.ss.usermodel.FontFormatting;
 import org.apache.poi.ss.usermodel.PatternFormatting;
 import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.xssf.usermodel.XSSFColor;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.hibernacle.report.Palette;
@@ -79,11 +78,11 @@ final class Marks {
             .createConditionalFormattingRule(formulas.written(mark.condition(), firstRow));
     Palette.Look look = palette.look(mark.role());
     FontFormatting font = rule.createFontFormatting();
-    font.setFontColor(colour(look.ink()));
     font.setFontStyle(false, look.bold());
+    font.setFontColor(Styles.colour(look.ink()));
     if (look.fill() != palette.paper()) {
       PatternFormatting fill = rule.createPatternFormatting();
-      fill.setFillBackgroundColor(colour(look.fill()));
+      fill.setFillBackgroundColor(Styles.colour(look.fill()));
       fill.setFillPattern(PatternFormatting.SOLID_FOREGROUND);
     }
     return rule;
@@ -95,9 +94,5 @@ final class Marks {
     CTNumFmt number = look.addNewNumFmt();
     number.setNumFmtId(workbook.createDataFormat().getFormat(format));
     number.setFormatCode(format);
-  }
-
-  private static XSSFColor colour(int rgb) {
-    return new XSSFColor(new byte[] {(byte) (rgb >> 16), (byte) (rgb >> 8), (byte) rgb});
   }
 }

@@ -204,7 +204,9 @@ final class Styles {
     return font;
   }
 
-  private static XSSFColor colour(int rgb) {
-    return new XSSFColor(new byte[] {(byte) (rgb >> 16), (byte) (rgb >> 8), (byte) rgb});
+  /** An opaque colour of the file format, from 0xRRGGBB. */
+  static XSSFColor colour(int rgb) {
+    return new XSSFColor(
+        new byte[] {(byte) 0xFF, (byte) (rgb >> 16), (byte) (rgb >> 8), (byte) rgb});
   }
 }

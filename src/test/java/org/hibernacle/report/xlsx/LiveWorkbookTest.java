@@ -112,6 +112,24 @@ class LiveWorkbookTest {
     return targets;
   }
 
+  /** ECMA-376 part 1, 21.2.2.27 and 18.8.14: children come once and in this order. */
+  @Test
+  void chartsAndConditionsKeepToTheSchema() throws IOException {
+    Map<String, String> parts = Parts.of(plan);
+    List<String> charts =
+        parts.keySet().stream().filter(n -> n.matches("xl/charts/chart\\d+.xml")).toList();
+    assertEquals(2, charts.size());
+    for (String chart : charts) {
+      assertEquals(2, parts.get(chart).split("plotVisOnly", -1).length, chart);
+      assertTrue(parts.get(chart).contains("plotVisOnly val=\"false\""), chart);
+      assertEquals(3, parts.get(chart).split(":title>", -1).length / 2, chart);
+    }
+    String conditions = parts.get("xl/styles.xml").replaceAll("(?s).*<dxfs|</dxfs>.*", "");
+    assertFalse(conditions.matches("(?s).*<color[^>]*/><b .*"), conditions);
+    assertFalse(conditions.matches("(?s).*<fill>.*?</fill><(?:font|numFmt).*?</dxf>.*"));
+    assertTrue(conditions.contains("formatCode=\"0&quot; !&quot;\""), conditions);
+  }
+
   @Test
   void aSecondReaderOpensEverySheet() throws IOException {
     for (byte[] file : List.of(plan, review)) {

@@ -260,6 +260,6 @@ final class SeasonPlanTemplate {
   }
 
   private static XSSFColor colour(int rgb) {
-    return new XSSFColor(new byte[] {(byte) (rgb >> 16), (byte) (rgb >> 8), (byte) rgb});
+    return Styles.colour(rgb);
   }
 }
