@@ -12,6 +12,7 @@ import org.hibernacle.report.Agenda;
 import org.hibernacle.report.AgendaAuthor;
 import org.hibernacle.report.LabelAuthor;
 import org.hibernacle.report.LabelSheet;
+import org.hibernacle.report.Palette;
 import org.hibernacle.report.RunFacts;
 import org.hibernacle.report.SeasonReport;
 import org.hibernacle.report.Words;
@@ -52,14 +53,14 @@ final class ExtraFiles {
     }
 
     /** Writes the files beside their targets and tells which characters the fonts lack. */
-    List<String> prepare(OutputFolder folder) throws IOException {
+    List<String> prepare(OutputFolder folder, Palette palette) throws IOException {
       List<String> missing = new ArrayList<>();
       if (agenda.isPresent()) {
         folder.prepare(ICS, out -> CalendarFile.write(agenda.get(), out));
       }
       if (sheet.isPresent()) {
         folder.prepare(
-            LABELS, out -> missing.addAll(LabelSheetPdf.write(report, sheet.get(), out)));
+            LABELS, out -> missing.addAll(LabelSheetPdf.write(report, sheet.get(), palette, out)));
       }
       return missing;
     }

@@ -38,6 +38,7 @@ import org.hibernacle.report.RunFacts;
 import org.hibernacle.report.SeasonReport;
 import org.hibernacle.report.Words;
 import org.hibernacle.report.pdf.CalendarPdf;
+import org.hibernacle.report.xlsx.WorkbookTemplate;
 import org.hibernacle.report.xlsx.WorkbookWriter;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -59,6 +60,7 @@ import picocli.CommandLine.Spec;
       "  hibernacle plan winter/season-plan.xlsx to-date-and-forecast.csv --as-of 2026-11-10",
       "  hibernacle plan garden.xlsx station.csv --place-temperatures \"Shed=shed.csv\"",
       "  hibernacle plan inventory.xlsx temperatures.csv --ics --labels",
+      "  hibernacle plan garden.xlsx station.csv --template my-look.xlsx",
       "",
       "Exit code 4 means: done, but some plants can not be protected; the summary names them."
     })
@@ -110,6 +112,7 @@ final class PlanCommand implements Callable<Integer> {
   @Mixin private PlaceTemperatureOptions loggers = new PlaceTemperatureOptions();
 
   @Mixin private ExtraFiles extras = new ExtraFiles();
+  @Mixin private TemplateOption look = new TemplateOption();
 
   @Option(
       names = "--explain",
@@ -152,7 +155,12 @@ final class PlanCommand implements Callable<Integer> {
         inventory.isPresent()
             ? loggers.read(inventory.get(), temperatures.forReading().unit(), problems)
             : Map.of();
+    WorkbookTemplate template = look.read(problems);
     OutputFolder folder = new OutputFolder(folder());
+    if (look.is(folder.target(WORKBOOK))) {
+      err().println(folder.target(WORKBOOK) + " is the template. Give another folder with -o.");
+      return ExitCode.NOT_WRITTEN;
+    }
     Problems earlierProblems = new Problems();
     EarlierPlans earlier =
         EarlierPlans.read(folder.target(WORKBOOK), inventoryFile, earlierProblems);
@@ -202,7 +210,7 @@ final class PlanCommand implements Callable<Integer> {
                   + ". Give another folder with -o.");
       return ExitCode.NOT_WRITTEN;
     }
-    return report(plan.get(), problems, folder, earlier);
+    return report(plan.get(), problems, folder, earlier, template);
   }
 
   /** Why a plan can not be made as of that day. */
@@ -299,6 +307,9 @@ final class PlanCommand implements Callable<Integer> {
     for (Path file : loggers.files()) {
       inputs.add(Digests.of(file));
     }
+    for (Path file : look.files()) {
+      inputs.add(Digests.of(file));
+    }
     return new RunFacts(
         Hibernacle.Version.text(),
         inputs,
@@ -309,7 +320,12 @@ final class PlanCommand implements Callable<Integer> {
         earlier.known(plan.season()).map(EarlierPlan::asPlanned));
   }
 
-  private int report(SeasonPlan plan, Problems problems, OutputFolder folder, EarlierPlans earlier)
+  private int report(
+      SeasonPlan plan,
+      Problems problems,
+      OutputFolder folder,
+      EarlierPlans earlier,
+      WorkbookTemplate template)
       throws IOException {
     Words words = Words.of(plan.inventory().settings().language());
     RunFacts facts = facts(plan, problems, earlier);
@@ -323,10 +339,13 @@ final class PlanCommand implements Callable<Integer> {
     if (!dryRun) {
       try {
         List<String> missing = new ArrayList<>();
-        folder.prepare(WORKBOOK, out -> WorkbookWriter.write(report, out));
+        folder.prepare(WORKBOOK, out -> WorkbookWriter.write(report, template, out));
         folder.prepare(
-            CALENDAR, out -> missing.addAll(CalendarPdf.write(report, out).missingCharacters()));
-        missing.addAll(more.prepare(folder));
+            CALENDAR,
+            out ->
+                missing.addAll(
+                    CalendarPdf.write(report, template.palette(), out).missingCharacters()));
+        missing.addAll(more.prepare(folder, template.palette()));
         written = folder.replace();
         if (!missing.isEmpty()) {
           err()

@@ -27,6 +27,7 @@ import org.hibernacle.report.RunFacts;
 import org.hibernacle.report.SeasonReport;
 import org.hibernacle.report.Words;
 import org.hibernacle.report.pdf.CalendarPdf;
+import org.hibernacle.report.xlsx.WorkbookTemplate;
 import org.hibernacle.report.xlsx.WorkbookWriter;
 import org.hibernacle.review.ReviewQuestion;
 import org.hibernacle.review.Reviewer;
@@ -83,6 +84,8 @@ final class ReviewCommand implements Callable<Integer> {
 
   @Mixin private PlaceTemperatureOptions loggers = new PlaceTemperatureOptions();
 
+  @Mixin private TemplateOption look = new TemplateOption();
+
   @Option(names = "--dry-run", description = "Reviews and prints the summary, writes nothing.")
   private boolean dryRun;
 
@@ -112,6 +115,7 @@ final class ReviewCommand implements Callable<Integer> {
         inventory.isPresent()
             ? loggers.read(inventory.get(), temperatures.forReading().unit(), problems)
             : Map.of();
+    WorkbookTemplate template = look.read(problems);
     if (log.isEmpty() || series.isEmpty() || problems.hasErrors()) {
       ProblemPrinter.printForStop(problems, err());
       return ExitCode.BAD_INPUT;
@@ -126,7 +130,7 @@ final class ReviewCommand implements Callable<Integer> {
       ProblemPrinter.printBriefly(
           Stream.concat(problems.sorted().stream(), review.get().notes().stream()).toList(), err());
     }
-    return report(review.get(), problems, folder);
+    return report(review.get(), problems, folder, template);
   }
 
   /** What is read is never written to, whatever it is called. */
@@ -144,6 +148,7 @@ final class ReviewCommand implements Callable<Integer> {
     inputs.add(planFile);
     inputs.addAll(temperatureFiles);
     inputs.addAll(loggers.files());
+    inputs.addAll(look.files());
     return inputs;
   }
 
@@ -158,7 +163,8 @@ final class ReviewCommand implements Callable<Integer> {
     return ExitCode.BAD_INPUT;
   }
 
-  private int report(SeasonReview review, Problems problems, OutputFolder folder)
+  private int report(
+      SeasonReview review, Problems problems, OutputFolder folder, WorkbookTemplate template)
       throws IOException {
     Words words = Words.of(review.inventory().settings().language());
     RunFacts facts = facts(review, problems);
@@ -177,10 +183,13 @@ final class ReviewCommand implements Callable<Integer> {
     if (!dryRun) {
       try {
         List<String> missing = new ArrayList<>();
-        folder.prepare(REVIEW, out -> WorkbookWriter.write(report, out));
-        folder.prepare(INVENTORY, out -> WorkbookWriter.write(inventory, out));
+        folder.prepare(REVIEW, out -> WorkbookWriter.write(report, template, out));
+        folder.prepare(INVENTORY, out -> WorkbookWriter.write(inventory, template, out));
         folder.prepare(
-            PAPER, out -> missing.addAll(CalendarPdf.write(report, out).missingCharacters()));
+            PAPER,
+            out ->
+                missing.addAll(
+                    CalendarPdf.write(report, template.palette(), out).missingCharacters()));
         written = folder.replace();
         if (!missing.isEmpty()) {
           err().println("warning: the review's font lacks " + String.join(" ", missing));

@@ -52,7 +52,12 @@ public final class Display {
 
   /** {@code Saturday 14 November 2026}. */
   public String longDay(LocalDate day) {
-    return format(words.datePattern("date.long"), day);
+    return format(longDayPattern(), day);
+  }
+
+  /** The pattern of {@link #longDay}. */
+  public String longDayPattern() {
+    return words.datePattern("date.long");
   }
 
   /** {@code November 2026}. */

@@ -1,11 +1,14 @@
 package org.hibernacle.report;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.hibernacle.model.LogEntry.IfBlank;
 import org.hibernacle.model.Outcome;
@@ -43,6 +46,12 @@ final class LogTable {
           "noticed",
           "remark");
 
+  /** Columns that follow from the others, in order. */
+  private static final List<String> FOLLOWING = List.of("days-late", "days-away");
+
+  private static final String LEFT = "{real-move-down},{real-move-in}";
+  private static final String TO_LEAVE = "{planned-move-down},{planned-move-in}";
+
   private final Material m;
   private final SheetTable earlier;
 
@@ -52,7 +61,8 @@ final class LogTable {
   private LogTable(Material material) {
     this.m = material;
     this.earlier = m.facts().earlierLog().orElse(new SheetTable("", List.of(), List.of()));
-    List<String> ours = Stream.concat(PLANNED.stream(), KEPT.stream()).map(this::heading).toList();
+    List<String> ours =
+        Stream.of(PLANNED, KEPT, FOLLOWING).flatMap(List::stream).map(this::heading).toList();
     this.own =
         earlier.headings().stream()
             .filter(h -> !h.isBlank() && ours.stream().noneMatch(h.strip()::equalsIgnoreCase))
@@ -78,31 +88,64 @@ final class LogTable {
         new Table(m.words(), "log", Table.WORKBOOK_ONLY)
             .intro(m.words().text("intro.log"))
             .column("id", 8)
-            .column("name", 26)
-            .column("planned-move-down", 14, StyleRole.MOVE_DOWN)
-            .column("planned-move-in", 14, StyleRole.MOVE_IN)
-            .column("planned-step-out", 14, StyleRole.STEP_OUT)
-            .column("planned-return", 14, StyleRole.RETURN)
-            .entry("real-move-down", 14, Entry.DATE)
-            .entry("real-move-in", 14, Entry.DATE)
-            .entry("real-step-out", 14, Entry.DATE)
-            .entry("real-return", 14, Entry.DATE)
-            .entry("if-blank", 14, Entry.choice(ifBlank))
-            .entry("stood-in", 16, Entry.choice(places))
-            .entry("outcome", 18, Entry.choice(outcomes))
-            .entry("noticed", 14, Entry.DATE)
-            .entry("remark", 40, Entry.WORDS);
+            .leads("season-plan", "")
+            .column("name", 20)
+            .column("planned-move-down", 13, StyleRole.MOVE_DOWN)
+            .leads("moving-days", MoveTable.about("", Move.Kind.MOVE_DOWN))
+            .column("planned-move-in", 13, StyleRole.MOVE_IN)
+            .leads("moving-days", MoveTable.about("", Move.Kind.MOVE_IN))
+            .column("planned-step-out", 13, StyleRole.STEP_OUT)
+            .leads("moving-days", MoveTable.about("", Move.Kind.STEP_OUT))
+            .column("planned-return", 13, StyleRole.RETURN)
+            .leads("moving-days", MoveTable.about("", Move.Kind.RETURN))
+            .entry("real-move-down", 13, Entry.DATE)
+            .entry("real-move-in", 13, Entry.DATE)
+            .entry("real-step-out", 13, Entry.DATE)
+            .entry("real-return", 13, Entry.DATE)
+            .entry("if-blank", 13, Entry.choice(ifBlank))
+            .entry("stood-in", 14, Entry.choice(places))
+            .entry("outcome", 15, Entry.choice(outcomes))
+            .entry("noticed", 13, Entry.DATE)
+            .entry("remark", 24, Entry.WORDS);
     int number = 0;
     for (String heading : own) {
       table.named("own-" + ++number, heading, 16, Entry.WORDS);
     }
+    table
+        .formula(
+            "days-late",
+            9,
+            "IF(OR(COUNT("
+                + LEFT
+                + ")=0,COUNT("
+                + TO_LEAVE
+                + ")=0),\"\","
+                + "MIN("
+                + LEFT
+                + ")-MIN("
+                + TO_LEAVE
+                + "))")
+        .marked("AND(ISNUMBER({days-late}),{days-late}>0)", StyleRole.CAUTION, " !")
+        .formula(
+            "days-away",
+            9,
+            "IF(COUNT("
+                + LEFT
+                + ")=0,\"\",MAX(0,"
+                + "IF(COUNT({real-return})=0,"
+                + Glance.AS_OF
+                + ",{real-return})"
+                + "-MIN("
+                + LEFT
+                + ")))");
     Map<String, List<List<Object>>> rowsById = rowsById();
     for (PlantPlan p : m.byName()) {
       List<List<Object>> rows = rowsById.remove(p.plant().id());
       if (rows == null) {
-        table.row(StyleRole.PLAIN, cells(planned(p), List.of()));
+        table.row(StyleRole.PLAIN, cells(planned(p), List.of()), List.of(p.plant().id()));
       } else {
-        rows.forEach(row -> table.row(StyleRole.PLAIN, cells(planned(p), row)));
+        rows.forEach(
+            row -> table.row(StyleRole.PLAIN, cells(planned(p), row), List.of(p.plant().id())));
       }
     }
     for (List<List<Object>> rows : rowsById.values()) {
@@ -141,7 +184,31 @@ final class LogTable {
     List<Cell> cells = new ArrayList<>(planned);
     KEPT.forEach(id -> cells.add(cell(found(earlierRow, heading(id)))));
     own.forEach(heading -> cells.add(cell(found(earlierRow, heading))));
+    cells.addAll(following(cells));
     return cells;
+  }
+
+  /** What the columns that follow say of the days entered. */
+  private List<Cell> following(List<Cell> cells) {
+    Optional<LocalDate> toLeave = first(cells, PLANNED.indexOf("planned-move-down"));
+    Optional<LocalDate> left = first(cells, PLANNED.size() + KEPT.indexOf("real-move-down"));
+    Cell back = cells.get(PLANNED.size() + KEPT.indexOf("real-return"));
+    LocalDate until = back instanceof Cell.Day day ? day.date() : m.asOf();
+    return List.of(
+        left.isPresent() && toLeave.isPresent()
+            ? Measures.count(ChronoUnit.DAYS.between(toLeave.get(), left.get()))
+            : new Cell.Text(""),
+        left.isPresent()
+            ? Measures.count(Math.max(0, ChronoUnit.DAYS.between(left.get(), until)))
+            : new Cell.Text(""));
+  }
+
+  /** The earlier of a move-down and of the move-in beside it. */
+  private static Optional<LocalDate> first(List<Cell> cells, int moveDown) {
+    return cells.subList(moveDown, moveDown + 2).stream()
+        .filter(Cell.Day.class::isInstance)
+        .map(cell -> ((Cell.Day) cell).date())
+        .min(Comparator.naturalOrder());
   }
 
   private Object found(List<Object> row, String heading) {

@@ -18,16 +18,16 @@ final class LossTable {
         new Table(m.words(), "losses", Table.EVERYWHERE)
             .intro(m.words().text(losses.isEmpty() ? "intro.losses.none" : "intro.losses"))
             .column("id", 8)
-            .column("name", 26)
-            .column("outcome", 16)
-            .column("place", 18)
-            .column("cause", 34)
-            .column("plan-worth", 24)
-            .column("days-off", 10)
-            .column("value", 10)
-            .column("noticed", 14)
-            .wordsColumn("story", 90)
-            .wordsColumn("remark", 30);
+            .column("name", 20)
+            .column("outcome", 14)
+            .column("place", 14)
+            .column("cause", 26)
+            .column("plan-worth", 18)
+            .column("days-off", 8)
+            .column("value", 8)
+            .column("noticed", 13)
+            .wordsColumn("story", 64)
+            .wordsColumn("remark", 24);
     for (PlantReview p : losses) {
       OptionalDouble value = p.plant().value();
       table.row(

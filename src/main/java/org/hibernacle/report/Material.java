@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.hibernacle.model.Plant;
 import org.hibernacle.model.Species;
+import org.hibernacle.planning.InSeason;
 import org.hibernacle.planning.Move;
 import org.hibernacle.planning.PlantPlan;
 import org.hibernacle.planning.SeasonPlan;
@@ -61,6 +62,19 @@ record Material(SeasonPlan plan, RunFacts facts, Words words, Display display, M
         .findFirst()
         .orElseThrow(
             () -> new IllegalArgumentException(p.plant().id() + " is nowhere at midwinter"));
+  }
+
+  /** Whether the inventory says what plants are worth. */
+  boolean valued() {
+    return plan.plants().stream().anyMatch(p -> p.plant().value().isPresent());
+  }
+
+  /**
+   * The day that the workbook speaks of: that of the plan, or the season's first where it was made
+   * before the season.
+   */
+  LocalDate asOf() {
+    return plan.inSeason().map(InSeason::asOf).orElse(plan.season().start());
   }
 
   /** In how many winters on file something breaks along the planned stays. */

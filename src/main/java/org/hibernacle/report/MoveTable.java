@@ -26,19 +26,22 @@ final class MoveTable {
                         "intro.moving-days",
                         m.measures().mass(ONE_PERSON_KG),
                         m.measures().mass(Lifting.CAUTION_KG)))
-            .column("date", 14)
+            .column("date", 13)
             .column("move", 16)
+            .leads("tasks", "")
             .column("id", 8)
+            .leads("season-plan", "")
             .column("name", 28)
+            .leads("log", "")
             .column("from", 16)
             .column("to", 16)
+            .workbookColumn("count", 8)
             .column("kg-each", 9, m.measures().kilograms())
             .column("people", 10)
             .entry("done", 8, Section.Entry.TICK)
-            .workbookColumn("count", 8)
-            .workbookColumn("early", 13)
-            .workbookColumn("typical", 13)
-            .workbookColumn("late", 13);
+            .workbookFormula("when", 10, When.moving(m.words()));
+    When.mark(table, m.words());
+    table.workbookColumn("early", 13).workbookColumn("typical", 13).workbookColumn("late", 13);
     for (PlantMove pm : m.plan().movesByDate()) {
       Plant plant = pm.plan().plant();
       Move move = pm.move();
@@ -52,14 +55,20 @@ final class MoveTable {
               new Cell.Text(name(m, plant)),
               new Cell.Text(m.words().place(move.from().name())),
               new Cell.Text(m.words().place(move.to().name())),
+              Measures.count(plant.count()),
               m.measures().massCell(pm.plan().estimatedMassKg()),
               people(m, pm),
               move.made() ? new Cell.Text(m.words().text("move.made")) : new Cell.Gap(),
-              Measures.count(plant.count())));
+              When.of(m, move)));
       cells.addAll(ownDays(Optional.of(move)));
-      table.row(role, cells);
+      table.row(role, cells, List.of(plant.id(), about(plant.id(), move.kind())));
     }
     return table.build();
+  }
+
+  /** What a row about one move of a plant is about. */
+  static String about(String plantId, Move.Kind kind) {
+    return plantId + "/" + kind;
   }
 
   /** Early, typical and late of the winters' own dates of a move; gaps where there are none. */

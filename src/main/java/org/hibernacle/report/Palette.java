@@ -1,11 +1,13 @@
 package org.hibernacle.report;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 
 /**
- * The colours of the reports, one look a role, shared by all writers. Fills are pale and letters
- * dark: every pair has a contrast of 4.5 : 1 or more (WCAG 2.1, criterion 1.4.3), and no colour
- * stands without its word beside it.
+ * The colours of the reports, one look a role, shared by all writers. In the standard looks fills
+ * are pale and letters dark: every pair has a contrast of 4.5 : 1 or more (WCAG 2.1, criterion
+ * 1.4.3), and no colour stands without its word beside it.
  */
 public final class Palette {
   /**
@@ -35,27 +37,70 @@ public final class Palette {
    */
   public record Stroke(int colour, Dash dash) {}
 
-  /** Behind everything that has no fill of its own. */
-  public static final int PAPER = 0xFFFFFF;
+  private static final int WHITE = 0xFFFFFF;
+  private static final int PALE_GREY = 0xC3C9C6;
+  private static final int GREY = 0x7C8883;
 
-  /** Thin lines between cells. */
-  public static final int RULE = 0xC3C9C6;
-
-  /** Stronger lines: round days, between groups of rows, at zero degrees. */
-  public static final int LINE = 0x7C8883;
-
-  private static final List<Integer> LINES =
+  private static final List<Integer> STROKES =
       List.of(0x5A5F5D, 0x9A5B13, 0x2F5F8F, 0x2E7A4B, 0x8A2E5C, 0x5E6B1B);
 
-  private Palette() {}
+  private static final Palette STANDARD = new Palette(Map.of());
+
+  private final Map<StyleRole, Look> looks = new EnumMap<>(StyleRole.class);
+
+  /**
+   * A palette of other looks.
+   *
+   * @param other looks; roles left out keep their standard look
+   */
+  public Palette(Map<StyleRole, Look> other) {
+    for (StyleRole role : StyleRole.values()) {
+      looks.put(role, standardLook(role));
+    }
+    looks.putAll(other);
+  }
+
+  /** The looks that the program brings along. */
+  public static Palette standard() {
+    return STANDARD;
+  }
 
   /** Colours of the role. */
-  public static Look look(StyleRole role) {
+  public Look look(StyleRole role) {
+    Look look = looks.get(role);
+    if (look == null) {
+      throw new IllegalArgumentException("no look for " + role);
+    }
+    return look;
+  }
+
+  /** Behind everything that has no fill of its own, 0xRRGGBB. */
+  public int paper() {
+    return WHITE;
+  }
+
+  /** Of thin lines between cells, 0xRRGGBB. */
+  public int rule() {
+    return PALE_GREY;
+  }
+
+  /** Of stronger lines: round days, between groups of rows, at zero degrees; 0xRRGGBB. */
+  public int line() {
+    return GREY;
+  }
+
+  /** The stroke of the n-th chart line, from 0; strokes come round again after six. */
+  public Stroke stroke(int line) {
+    int n = line % STROKES.size();
+    return new Stroke(STROKES.get(n), Dash.values()[n]);
+  }
+
+  private static Look standardLook(StyleRole role) {
     return switch (role) {
-      case PLAIN -> new Look(PAPER, 0x222625, false);
-      case TITLE -> new Look(PAPER, 0x27363A, true);
+      case PLAIN -> new Look(WHITE, 0x222625, false);
+      case TITLE -> new Look(WHITE, 0x27363A, true);
       case HEADING -> new Look(0xDDE4E3, 0x24332F, true);
-      case SUBTLE -> new Look(PAPER, 0x5C6663, false);
+      case SUBTLE -> new Look(WHITE, 0x5C6663, false);
       case MOVE_DOWN -> new Look(0xF5E6CF, 0x67400F, false);
       case MOVE_IN -> new Look(0xDBE5EF, 0x25466A, false);
       case STEP_OUT -> new Look(0xEAEDCF, 0x4C5114, false);
@@ -64,12 +109,7 @@ public final class Palette {
       case TASK -> new Look(0xEBEBEA, 0x434644, false);
       case DANGER -> new Look(0xF7DDD8, 0x861812, true);
       case CAUTION -> new Look(0xFAEFCB, 0x684C00, false);
+      case ENTRY -> new Look(0xFFFBEC, 0x222625, false);
     };
-  }
-
-  /** The stroke of the n-th chart line, from 0; strokes come round again after six. */
-  public static Stroke stroke(int line) {
-    int n = line % LINES.size();
-    return new Stroke(LINES.get(n), Dash.values()[n]);
   }
 }

@@ -15,6 +15,12 @@ import org.hibernacle.thermal.ModelError;
 
 /** How full each place gets, and how cold. */
 final class PlaceTables {
+  /** More room than that is taken for more; an area in any unit. */
+  private static final String HAIR = "0.000000001";
+
+  /** All of the room, percent. */
+  private static final double FULL = 100;
+
   private PlaceTables() {}
 
   /** One row a place. */
@@ -24,11 +30,13 @@ final class PlaceTables {
             .intro(m.words().text("intro.places"))
             .column("place", 18)
             .column("place-kind", 18)
-            .column("room", 11, m.measures().squareMetres())
+            .entry("room", 11, Section.Entry.TRIAL, m.measures().squareMetres())
             .column("used", 12, m.measures().squareMetres())
             .formula("room-left", 12, "{room}-{used}", m.measures().squareMetres())
+            .workbookFormula("room-share", 10, "IF({room}=0,0,100*{used}/{room})")
             .column("pots", 10)
-            .column("overfull", 14)
+            .formula("overfull", 14, overfull(m.words()))
+            .marked("{overfull}<>\"\"", StyleRole.DANGER, "")
             .column("coldest", 12, m.measures().degrees())
             .column("coldest-day", 14)
             .column("warm-days", 14, m.measures().threshold(5));
@@ -47,6 +55,9 @@ final class PlaceTables {
               m.measures().areaCell(forecast.peakM2()),
               roomM2.isPresent()
                   ? m.measures().areaCell(roomM2.getAsDouble() - forecast.peakM2())
+                  : new Cell.Gap(),
+              roomM2.isPresent()
+                  ? new Cell.Quantity(share(forecast.peakM2(), roomM2.getAsDouble()), "", 0)
                   : new Cell.Gap(),
               Measures.count(forecast.weeks().stream().mapToInt(Week::pots).max().orElse(0)),
               overfull(m, forecast),
@@ -90,7 +101,15 @@ final class PlaceTables {
     if (forecast.overfull()) {
       return new Cell.Level(StyleRole.DANGER, m.words().text("overfull.yes"));
     }
-    return new Cell.Gap();
+    return forecast.place().floorM2().isPresent() ? new Cell.Text("") : new Cell.Gap();
+  }
+
+  private static String overfull(Words words) {
+    return "IF({used}>{room}+" + HAIR + "," + Table.quoted(words.text("overfull.yes")) + ",\"\")";
+  }
+
+  private static double share(double usedM2, double roomM2) {
+    return roomM2 == 0 ? 0 : 100 * usedM2 / roomM2;
   }
 
   /** One row a week, one column a place: floor in use, marked where it is more than there is. */
@@ -100,18 +119,83 @@ final class PlaceTables {
             .intro(m.words().text("intro.occupancy", m.measures().squareMetres()))
             .column("week", 14);
     SortedSet<LocalDate> starts = new TreeSet<>();
-    int number = 0;
-    for (PlaceForecast forecast : m.plan().places()) {
-      table.named("place-" + ++number, usedHeading(m, forecast), 16, Section.Entry.NONE);
-      forecast.weeks().forEach(week -> starts.add(week.start()));
+    List<PlaceForecast> places = m.plan().places();
+    for (int i = 0; i < places.size(); i++) {
+      table.named(used(i), usedHeading(m, places.get(i)), 16, Section.Entry.NONE);
+      if (isBounded(places.get(i))) {
+        String above = "{" + used(i) + "}>" + room(places.get(i)) + "+" + HAIR;
+        table.marked("AND(ISNUMBER({" + used(i) + "})," + above + ")", StyleRole.DANGER, " !");
+      }
+      places.get(i).weeks().forEach(week -> starts.add(week.start()));
+    }
+    for (int i = 0; i < places.size(); i++) {
+      if (isBounded(places.get(i))) {
+        String room = room(places.get(i));
+        String formula = "IF(" + room + "=0,0,100*{" + used(i) + "}/" + room + ")";
+        String name = places.get(i).place().name();
+        table.namedFormula(share(i), m.words().text("column.share", name), 12, formula);
+      }
+    }
+    if (places.stream().anyMatch(PlaceTables::isBounded)) {
+      table.workbookColumn("full", 10);
     }
     for (LocalDate start : starts) {
       List<Cell> cells = new ArrayList<>();
       cells.add(new Cell.Day(start));
-      m.plan().places().forEach(forecast -> cells.add(used(m, forecast, start)));
+      places.forEach(forecast -> cells.add(used(m, forecast, start)));
+      places.stream()
+          .filter(PlaceTables::isBounded)
+          .map(f -> share(usedM2(f, start), f.place().floorM2().orElseThrow()))
+          .forEach(percent -> cells.add(new Cell.Quantity(percent, "", 0)));
+      if (places.stream().anyMatch(PlaceTables::isBounded)) {
+        cells.add(new Cell.Quantity(FULL, "", 0));
+      }
       table.row(StyleRole.PLAIN, cells);
     }
     return table.build();
+  }
+
+  /** The places that have an end to their room, week by week, against that room. */
+  static Optional<SheetChart> chart(Material m) {
+    List<SheetChart.Line> lines = new ArrayList<>();
+    for (int i = 0; i < m.plan().places().size(); i++) {
+      if (isBounded(m.plan().places().get(i))) {
+        lines.add(new SheetChart.Line(share(i), false));
+      }
+    }
+    if (lines.isEmpty()) {
+      return Optional.empty();
+    }
+    lines.add(new SheetChart.Line("full", true));
+    return Optional.of(
+        new SheetChart(
+            "occupancy",
+            m.words().text("chart.occupancy"),
+            m.words().text("column.week"),
+            m.words().text("chart.occupancy.axis"),
+            25,
+            false,
+            lines));
+  }
+
+  /** Whether the room is known; a name that no formula holds is not followed either. */
+  private static boolean isBounded(PlaceForecast forecast) {
+    return forecast.place().floorM2().isPresent()
+        && forecast.place().name().length() <= Table.LONGEST_QUOTED;
+  }
+
+  private static String used(int place) {
+    return "place-" + (place + 1);
+  }
+
+  private static String share(int place) {
+    return "share-" + (place + 1);
+  }
+
+  /** The room of a place, wherever its row stands after sorting. */
+  private static String room(PlaceForecast forecast) {
+    String name = Table.quoted(forecast.place().name());
+    return "SUMPRODUCT(--({places:place}=" + name + "),{places:room})";
   }
 
   private static String usedHeading(Material m, PlaceForecast forecast) {
@@ -124,15 +208,18 @@ final class PlaceTables {
 
   /** Blank while the place is empty. */
   private static Cell used(Material m, PlaceForecast forecast, LocalDate start) {
-    double usedM2 =
-        forecast.weeks().stream()
-            .filter(week -> week.start().equals(start))
-            .mapToDouble(Week::usedM2)
-            .sum();
+    double usedM2 = usedM2(forecast, start);
     if (usedM2 == 0) {
       return new Cell.Gap();
     }
     boolean over = usedM2 > forecast.place().floorM2().orElse(Double.MAX_VALUE) + 1e-9;
     return m.measures().areaCell(usedM2, over ? StyleRole.DANGER : StyleRole.PLAIN);
+  }
+
+  private static double usedM2(PlaceForecast forecast, LocalDate start) {
+    return forecast.weeks().stream()
+        .filter(week -> week.start().equals(start))
+        .mapToDouble(Week::usedM2)
+        .sum();
   }
 }

@@ -32,23 +32,32 @@ final class PlantTable {
                         m.measures().temperature(0),
                         m.measures().temperature(Rule.PLATEAU_SUFFICES_C)))
             .column("id", 8)
-            .column("name", 24)
-            .workbookColumn("species", 24)
-            .column("place", 14)
-            .column("move-down", 13, StyleRole.MOVE_DOWN)
-            .column("move-in", 13, StyleRole.MOVE_IN)
-            .column("step-out", 13, StyleRole.STEP_OUT)
-            .column("return", 13, StyleRole.RETURN);
-    if (m.kinds().contains(Move.Kind.WRAP)) {
-      table.workbookColumn("wrap", 13).workbookColumn("unwrap", 13);
+            .leads(ForScreen.INVENTORY, "")
+            .column("name", 22)
+            .leads("log", "")
+            .column("place", 14);
+    for (Move.Kind kind : m.kinds()) {
+      if (kind.carries()) {
+        table.column(column(kind), 13, MoveTable.role(kind));
+      } else {
+        table.workbookColumn(column(kind), 13);
+      }
+      table.leads("moving-days", MoveTable.about("", kind));
     }
     table
         .column("status", 13)
+        .leads("tasks", "")
         .paperLine("summary")
-        .wordsColumn("why", 76)
+        .wordsColumn("why", 82)
+        .workbookColumn("species", 24)
         .workbookColumn("home", 13)
+        .workbookColumn("count", 8);
+    if (m.valued()) {
+      table.workbookColumn("value", 10);
+    }
+    table
         .workbookColumn("pot", 8, m.measures().litres())
-        .workbookColumn("margin", 10, m.measures().degreesApart())
+        .workbookColumn("margin", 12, m.measures().degreesApart())
         .workbookColumn("margin-day", 14)
         .workbookColumn("act-below", 60)
         .workbookColumn("held", 17)
@@ -60,9 +69,20 @@ final class PlantTable {
         .workbookColumn("back-typical", 13)
         .workbookColumn("back-late", 13);
     for (PlantPlan p : m.byName()) {
-      table.row(role(p), cells(p));
+      table.row(role(p), cells(p), List.of(p.plant().id()));
     }
     return table.build();
+  }
+
+  private static String column(Move.Kind kind) {
+    return switch (kind) {
+      case MOVE_DOWN -> "move-down";
+      case MOVE_IN -> "move-in";
+      case STEP_OUT -> "step-out";
+      case RETURN -> "return";
+      case WRAP -> "wrap";
+      case UNWRAP -> "unwrap";
+    };
   }
 
   private List<Cell> cells(PlantPlan p) {
@@ -70,7 +90,6 @@ final class PlantTable {
     List<Cell> cells = new ArrayList<>();
     cells.add(new Cell.Text(plant.id()));
     cells.add(new Cell.Text(plant.name()));
-    cells.add(new Cell.Text(plant.species().taxon()));
     cells.add(new Cell.Text(m.words().place(m.winterStay(p).place().name())));
     for (Move.Kind kind : m.kinds()) {
       cells.add(p.move(kind).<Cell>map(mv -> new Cell.Day(mv.date())).orElse(new Cell.Gap()));
@@ -78,7 +97,15 @@ final class PlantTable {
     cells.add(new Cell.Level(role(p), status(p)));
     cells.add(new Cell.Text(summary(p)));
     cells.add(new Cell.Text(Why.of(m, p)));
+    cells.add(new Cell.Text(plant.species().taxon()));
     cells.add(new Cell.Text(plant.home()));
+    cells.add(Measures.count(plant.count()));
+    if (m.valued()) {
+      cells.add(
+          plant.value().isPresent()
+              ? new Cell.Quantity(plant.value().getAsDouble(), "", 0)
+              : new Cell.Gap());
+    }
     cells.add(m.measures().volumeCell(plant.container().volumeL()));
     cells.add(m.measures().differenceCell(p.tightest().marginK()));
     cells.add(new Cell.Day(p.tightest().day(), true));

@@ -36,7 +36,9 @@ public final class ReportAuthor {
         facts.digest(),
         settings.paper() == Settings.Paper.LETTER,
         settings.firstDayOfWeek(),
-        words.locale());
+        words.locale(),
+        List.of(),
+        WorkbookParts.write(m));
   }
 
   /** Site and season. */

@@ -111,7 +111,8 @@ public final class ReviewAuthor {
         settings.paper() == Settings.Paper.LETTER,
         settings.firstDayOfWeek(),
         words.locale(),
-        asked);
+        asked,
+        ForScreen.NOTHING);
   }
 
   private Revision revision() {

@@ -23,6 +23,7 @@ import org.hibernacle.model.SheetTable;
  * @param weekStart first column of the calendar
  * @param language for dates and numbers
  * @param asked of the keeper in carried sheets
+ * @param forScreen what the workbook has and paper has not
  */
 public record SeasonReport(
     String title,
@@ -38,7 +39,8 @@ public record SeasonReport(
     boolean letterPaper,
     DayOfWeek weekStart,
     Locale language,
-    List<Asked> asked) {
+    List<Asked> asked,
+    ForScreen forScreen) {
 
   /**
    * A line of the overview.
@@ -93,7 +95,8 @@ public record SeasonReport(
         letterPaper,
         weekStart,
         language,
-        List.of());
+        List.of(),
+        ForScreen.NOTHING);
   }
 
   public SeasonReport {

@@ -1,8 +1,10 @@
 package org.hibernacle.report;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * A table with its words. Both writers draw any section. Rows that begin alike form a group.
@@ -40,8 +42,7 @@ public record Section(
    * @param media where the column appears
    * @param role look of its filled cells, so that a kind of date is found at a glance
    * @param entry what the keeper writes there
-   * @param formula the cell's number restated in column ids, {@code {room}-{used}}, so that the
-   *     workbook follows when the keeper edits one of them; empty for none
+   * @param live what its cells do by themselves in the workbook
    */
   public record Column(
       String id,
@@ -51,16 +52,67 @@ public record Section(
       Set<Medium> media,
       StyleRole role,
       Entry entry,
-      String formula) {
+      Live live) {
     public Column {
       media = Set.copyOf(media);
     }
 
     /** A column that is only read. */
     public Column(String id, String heading, String help, int width, Set<Medium> media) {
-      this(id, heading, help, width, media, StyleRole.PLAIN, Entry.NONE, "");
+      this(id, heading, help, width, media, StyleRole.PLAIN, Entry.NONE, Live.NONE);
     }
   }
+
+  /**
+   * What the cells of a column do by themselves in the workbook.
+   *
+   * @param formula what a filled cell says, restated so that it follows when the keeper edits
+   *     others; empty for none. {@code {room}} is the cell of that column in the same row, {@code
+   *     {places:room}} the whole column of another section
+   * @param marks looks that depend on what stands in the row
+   * @param lead where a click on the cell leads
+   */
+  public record Live(String formula, List<Mark> marks, Optional<Lead> lead) {
+    /** Nothing. */
+    public static final Live NONE = new Live("", List.of(), Optional.empty());
+
+    public Live {
+      marks = List.copyOf(marks);
+    }
+
+    /** The same with a formula. */
+    public Live saying(String other) {
+      return new Live(other, marks, lead);
+    }
+
+    /** The same with one more mark. */
+    public Live marked(Mark mark) {
+      return new Live(formula, Stream.concat(marks.stream(), Stream.of(mark)).toList(), lead);
+    }
+
+    /** The same with a lead. */
+    public Live leading(Lead other) {
+      return new Live(formula, marks, Optional.of(other));
+    }
+  }
+
+  /**
+   * A look that a cell takes on while a condition holds.
+   *
+   * @param condition in the manner of {@link Live#formula}
+   * @param role the look
+   * @param sign set behind a number, so that it is told apart without colour; empty where the cell
+   *     has words that tell it
+   */
+  public record Mark(String condition, StyleRole role, String sign) {}
+
+  /**
+   * From a row to one that is about the same thing.
+   *
+   * @param section id of the section with the other row
+   * @param about what is added to the first thing that this row is about, see {@link Row#about}
+   */
+  public record Lead(String section, String about) {}
 
   /**
    * What the keeper writes into a column.
@@ -81,13 +133,18 @@ public record Section(
     /** A tick when it is done. */
     public static final Entry TICK = new Entry(Kind.TICK, List.of());
 
+    /** A figure of the inventory that is there already; the keeper may try others. */
+    public static final Entry TRIAL = new Entry(Kind.TRIAL, List.of());
+
     /** Kind of entry. */
     public enum Kind {
       NONE,
       DATE,
       WORDS,
       TICK,
-      CHOICE
+      CHOICE,
+      /** A number that is there already and may be changed, zero or more. */
+      TRIAL
     }
 
     public Entry {
@@ -105,10 +162,18 @@ public record Section(
    *
    * @param role of the whole row
    * @param cells as many as there are columns
+   * @param about Ids of plants and moves that the row is about, the chief one first; other rows
+   *     lead here by them
    */
-  public record Row(StyleRole role, List<Cell> cells) {
+  public record Row(StyleRole role, List<Cell> cells, List<String> about) {
     public Row {
       cells = List.copyOf(cells);
+      about = List.copyOf(about);
+    }
+
+    /** A row that nothing leads to. */
+    public Row(StyleRole role, List<Cell> cells) {
+      this(role, cells, List.of());
     }
   }
 

@@ -16,5 +16,7 @@ public enum StyleRole {
   TASK,
   /** A plant that can not be protected; an error. */
   DANGER,
-  CAUTION
+  CAUTION,
+  /** Waits for the keeper to fill it in. */
+  ENTRY
 }

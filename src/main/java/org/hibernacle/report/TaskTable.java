@@ -19,13 +19,16 @@ final class TaskTable {
     Table table =
         new Table(m.words(), "tasks", Table.EVERYWHERE)
             .intro(m.words().text("intro.tasks"))
-            .column("task-from", 14)
-            .column("task-to", 14)
+            .column("task-from", 13)
+            .column("task-to", 13)
             .column("task", 56)
             .column("place", 16)
-            .wordsColumn("plants", 40)
+            .wordsColumn("plants", 36)
+            .leads("season-plan", "")
             .column("amount", 16)
-            .entry("done", 8, Section.Entry.TICK);
+            .entry("done", 8, Section.Entry.TICK)
+            .workbookFormula("when", 10, When.working(m.words()));
+    When.mark(table, m.words());
     for (Task task : m.plan().tasks()) {
       table.row(
           StyleRole.TASK,
@@ -38,7 +41,9 @@ final class TaskTable {
                   : new Cell.Text(m.words().place(task.place())),
               task.plantIds().isEmpty() ? new Cell.Gap() : new Cell.Text(plants(task)),
               amount(task),
-              new Cell.Gap()));
+              new Cell.Gap(),
+              When.of(m, task)),
+          task.plantIds());
     }
     return table.build();
   }

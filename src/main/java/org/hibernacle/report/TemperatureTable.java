@@ -2,6 +2,7 @@ package org.hibernacle.report;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -10,6 +11,7 @@ import java.util.stream.Collectors;
 import org.hibernacle.model.Place;
 import org.hibernacle.model.PlaceKind;
 import org.hibernacle.planning.PlaceForecast;
+import org.hibernacle.planning.PlantPlan;
 import org.hibernacle.planning.TraceTable;
 
 /**
@@ -62,15 +64,48 @@ final class TemperatureTable {
     for (String place : traces.places()) {
       table.named("ball-" + ++number, heading(place), 15, Section.Entry.NONE);
     }
+    table
+        .workbookColumn("limit-tender", 13, m.measures().degrees())
+        .workbookColumn("limit-hardy", 13, m.measures().degrees());
+    DoubleSummaryStatistics limits = rootLimitsC();
     for (TraceTable.Day day : days) {
       List<Cell> cells = new ArrayList<>();
       cells.add(new Cell.Day(day.day(), true));
       cells.add(m.measures().temperatureCell(day.airMinC()));
       cells.add(m.measures().temperatureCell(day.airMaxC()));
       day.rootBallC().forEach(c -> cells.add(m.measures().temperatureCell(c)));
+      cells.add(m.measures().temperatureCell(limits.getMax()));
+      cells.add(m.measures().temperatureCell(limits.getMin()));
       table.row(StyleRole.PLAIN, cells);
     }
     return table.build();
+  }
+
+  /** What the roots here bear in midwinter: the tenderest and the hardiest of them. */
+  private DoubleSummaryStatistics rootLimitsC() {
+    return m.plan().plants().stream()
+        .map(PlantPlan::plant)
+        .mapToDouble(p -> p.ownRootLimitC().orElse(p.rootSpecies().rootLimitC()))
+        .summaryStatistics();
+  }
+
+  /** The same lines as {@link #chart}, drawn by the workbook, and what roots bear. */
+  SheetChart sheetChart() {
+    List<SheetChart.Line> lines = new ArrayList<>();
+    lines.add(new SheetChart.Line("air-min", false));
+    for (String place : drawn()) {
+      lines.add(new SheetChart.Line("ball-" + (traces.places().indexOf(place) + 1), false));
+    }
+    lines.add(new SheetChart.Line("limit-tender", true));
+    lines.add(new SheetChart.Line("limit-hardy", true));
+    return new SheetChart(
+        "temperatures",
+        title(),
+        m.words().text("column.day"),
+        m.words().text("chart.temperatures.axis", m.measures().degrees()),
+        5,
+        true,
+        lines);
   }
 
   /** The lowest air, and the root ball in places that differ. */

@@ -308,7 +308,7 @@ public final class Fixtures {
         plan.notes());
   }
 
-  static SeasonPlan withLogger(SeasonPlan plan) {
+  public static SeasonPlan withLogger(SeasonPlan plan) {
     ModelError error = new ModelError(2, 1440, -0.5, 1.25, 4.0, LocalDate.of(2025, 1, 22));
     List<PlaceForecast> places =
         plan.places().stream()
@@ -338,7 +338,7 @@ public final class Fixtures {
   }
 
   /** The same plan with a remedy of every kind, the first plant helped and the second not. */
-  static SeasonPlan withHelp(SeasonPlan plan) {
+  public static SeasonPlan withHelp(SeasonPlan plan) {
     Plant helped = plan.unprotected().map(PlantPlan::plant).findFirst().orElseThrow();
     List<Plant> first = List.of(helped);
     List<Plant> none = List.of();

@@ -1,15 +1,19 @@
 package org.hibernacle.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 class PaletteTest {
+  private static final Palette PALETTE = Palette.standard();
+
   /** Relative luminance of WCAG 2.1. */
   private static double luminance(int rgb) {
     return 0.2126 * linear(rgb >> 16) + 0.7152 * linear(rgb >> 8) + 0.0722 * linear(rgb);
@@ -36,26 +40,26 @@ class PaletteTest {
   @ParameterizedTest
   @EnumSource(StyleRole.class)
   void lettersStandOutFromTheirFill(StyleRole role) {
-    Palette.Look look = Palette.look(role);
-    int body = Palette.look(StyleRole.PLAIN).ink();
-    int subtle = Palette.look(StyleRole.SUBTLE).ink();
+    Palette.Look look = PALETTE.look(role);
+    int body = PALETTE.look(StyleRole.PLAIN).ink();
+    int subtle = PALETTE.look(StyleRole.SUBTLE).ink();
     for (int ink : List.of(look.ink(), body, subtle)) {
       double contrast = contrast(look.fill(), ink);
       assertTrue(contrast >= 4.5, "%s, %06x has only %f".formatted(role, ink, contrast));
     }
-    assertTrue(contrast(Palette.PAPER, look.ink()) >= 4.5, role + " on paper");
+    assertTrue(contrast(PALETTE.paper(), look.ink()) >= 4.5, role + " on paper");
   }
 
   @ParameterizedTest
   @EnumSource(StyleRole.class)
   void fillsArePaleEnoughForAMonochromePrinter(StyleRole role) {
-    assertTrue(luminance(Palette.look(role).fill()) > 0.7, role.toString());
+    assertTrue(luminance(PALETTE.look(role).fill()) > 0.7, role.toString());
   }
 
   @Test
   void chartLinesStandOutFromPaper() {
     for (int line = 0; line < 6; line++) {
-      double contrast = contrast(Palette.stroke(line).colour(), Palette.PAPER);
+      double contrast = contrast(PALETTE.stroke(line).colour(), PALETTE.paper());
       assertTrue(contrast >= 4.5, line + " has only " + contrast);
     }
   }
@@ -63,6 +67,15 @@ class PaletteTest {
   @Test
   void chartLinesAreToldApartWithoutColour() {
     assertEquals(
-        6, IntStream.range(0, 6).mapToObj(n -> Palette.stroke(n).dash()).distinct().count());
+        6, IntStream.range(0, 6).mapToObj(n -> PALETTE.stroke(n).dash()).distinct().count());
+  }
+
+  @Test
+  void otherLooksStandInForTheStandardOnes() {
+    Palette.Look look = new Palette.Look(0xFFFFFF, 0x000000, true);
+    Palette other = new Palette(Map.of(StyleRole.TASK, look));
+    assertEquals(look, other.look(StyleRole.TASK));
+    assertEquals(PALETTE.look(StyleRole.RETURN), other.look(StyleRole.RETURN));
+    assertNotEquals(look, PALETTE.look(StyleRole.TASK));
   }
 }

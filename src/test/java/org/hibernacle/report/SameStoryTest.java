@@ -37,6 +37,9 @@ class SameStoryTest {
           "late",
           "days-on-file",
           "count",
+          "when",
+          "value",
+          "room-share",
           "model-rms",
           "model-largest",
           "model-largest-day");
@@ -91,7 +94,7 @@ class SameStoryTest {
 
   private static String paper(SeasonReport report) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    CalendarPdf.write(report, out);
+    CalendarPdf.write(report, Palette.standard(), out);
     try (PDDocument document = Loader.loadPDF(out.toByteArray())) {
       return squeezed(new PDFTextStripper().getText(document));
     }

@@ -181,7 +181,8 @@ class SecondLanguageTest {
   @Test
   void theCalendarOnPaperShowsNoEnglishWord() throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    assertEquals(List.of(), CalendarPdf.write(report(), out).missingCharacters());
+    assertEquals(
+        List.of(), CalendarPdf.write(report(), Palette.standard(), out).missingCharacters());
     check(paper(out), 200);
   }
 
@@ -189,7 +190,7 @@ class SecondLanguageTest {
   void theLabelsShowNoEnglishWord() throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     LabelSheet sheet = LabelAuthor.write(PLAN, facts(), Words.of(LANGUAGE));
-    LabelSheetPdf.write(report(), sheet, out);
+    LabelSheetPdf.write(report(), sheet, Palette.standard(), out);
     check(paper(out), 50);
   }
 

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
 import org.hibernacle.report.Display;
+import org.hibernacle.report.Palette;
 import org.hibernacle.report.SeasonReport;
 import org.hibernacle.report.Section;
 import org.hibernacle.report.Words;
@@ -36,9 +37,12 @@ public final class CalendarPdf {
   /**
    * Writes the report. Nothing reaches {@code out} unless the whole file could be laid out; the
    * stream stays open.
+   *
+   * @param palette colours of all pages
    */
-  public static Result write(SeasonReport report, OutputStream out) throws IOException {
-    Typefaces type = new Typefaces();
+  public static Result write(SeasonReport report, Palette palette, OutputStream out)
+      throws IOException {
+    Typefaces type = new Typefaces(palette);
     // The first round only counts: each page names the number of pages.
     int pages = layOut(report, type, OutputStream.nullOutputStream(), 0);
     ByteArrayOutputStream file = new ByteArrayOutputStream();

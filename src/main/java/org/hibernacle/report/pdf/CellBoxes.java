@@ -5,7 +5,6 @@ import com.lowagie.text.pdf.PdfPCell;
 import java.util.regex.Pattern;
 import org.hibernacle.report.Cell;
 import org.hibernacle.report.Display;
-import org.hibernacle.report.Palette;
 import org.hibernacle.report.Section.Column;
 import org.hibernacle.report.Section.Entry;
 import org.hibernacle.report.StyleRole;
@@ -56,11 +55,11 @@ final class CellBoxes {
     }
     PdfPCell box = padded(text(cell), style(cell, weight));
     if (cell instanceof Cell.Level level) {
-      Cells.filled(box, Palette.look(level.role()));
+      Cells.filled(box, type.palette().look(level.role()));
     } else if (cell instanceof Cell.Quantity quantity && quantity.role() != StyleRole.PLAIN) {
-      Cells.filled(box, Palette.look(quantity.role()));
+      Cells.filled(box, type.palette().look(quantity.role()));
     } else if (cell instanceof Cell.Day && column.role() != StyleRole.PLAIN) {
-      Cells.filled(box, Palette.look(column.role()));
+      Cells.filled(box, type.palette().look(column.role()));
     }
     return cell instanceof Cell.Quantity ? number(box) : box;
   }
@@ -97,12 +96,12 @@ final class CellBoxes {
         SPACE.splitAsStream(text).mapToDouble(word -> type.width(word, style)).max().orElse(0);
   }
 
-  private static Style style(Cell cell, Weight weight) {
+  private Style style(Cell cell, Weight weight) {
     if (weight == Weight.AGAIN) {
       return Style.SUBTLE;
     } else if (cell instanceof Cell.Level level) {
-      Palette.Look look = Palette.look(level.role());
-      return (look.bold() ? Style.BODY.asBold() : Style.BODY).in(look.ink());
+      boolean bold = type.palette().look(level.role()).bold();
+      return (bold ? Style.BODY.asBold() : Style.BODY).in(level.role());
     }
     return weight == Weight.NAME ? Style.STRONG : Style.BODY;
   }

@@ -17,7 +17,7 @@ final class DayBox {
 
   private static final float NUMBER_WIDTH = 27;
   private static final Style BUSY_NUMBER = Style.STRONG.at(16);
-  private static final Style IDLE_NUMBER = Style.BODY.at(12).in(Style.SUBTLE.ink());
+  private static final Style IDLE_NUMBER = Style.BODY.at(12).in(Style.SUBTLE.role());
 
   private final Typefaces type;
   private final Words words;

@@ -65,7 +65,7 @@ final class FrontPage {
   private PdfPTable title(SeasonReport report) {
     PdfPTable table = Cells.table(1);
     PdfPCell title = Cells.padded(Cells.of(type.phrase(report.title(), Style.TITLE)), 0, 10);
-    table.addCell(Cells.ruled(title, Rectangle.TOP, 4, Style.TITLE.ink()));
+    table.addCell(Cells.ruled(title, Rectangle.TOP, 4, type.ink(Style.TITLE)));
     PdfPCell subtitle = Cells.of(type.phrase(report.subtitle(), Style.SUBTITLE));
     subtitle.setPaddingBottom(14);
     table.addCell(subtitle);
@@ -76,7 +76,7 @@ final class FrontPage {
     PdfPTable table = Cells.table(3, 7);
     table.setSplitRows(false);
     for (SeasonReport.Fact fact : facts) {
-      Palette.Look look = Palette.look(fact.role());
+      Palette.Look look = type.palette().look(fact.role());
       boolean plain = fact.role() == StyleRole.PLAIN;
       PdfPCell label =
           Cells.padded(Cells.of(type.phrase(fact.label(), Style.SUBTLE.at(10))), 6, 3.5f);
@@ -85,14 +85,14 @@ final class FrontPage {
               Cells.of(
                   type.phrase(
                       fact.text(),
-                      plain ? Style.BODY.at(10) : Style.BODY.at(10).asBold().in(look.ink()))),
+                      plain ? Style.BODY.at(10) : Style.BODY.at(10).asBold().in(fact.role()))),
               6,
               3.5f);
       if (!plain) {
         Cells.filled(text, look);
       }
-      table.addCell(Cells.ruled(label, Rectangle.BOTTOM, 0.5f, Palette.RULE));
-      table.addCell(Cells.ruled(text, Rectangle.BOTTOM, 0.5f, Palette.RULE));
+      table.addCell(Cells.ruled(label, Rectangle.BOTTOM, 0.5f, type.palette().rule()));
+      table.addCell(Cells.ruled(text, Rectangle.BOTTOM, 0.5f, type.palette().rule()));
     }
     return table;
   }
@@ -108,11 +108,11 @@ final class FrontPage {
     table.addCell(heading);
     table.setHeaderRows(1);
     for (MonthPage.Line mark : marks) {
-      Palette.Look look = Palette.look(mark.role());
+      Palette.Look look = type.palette().look(mark.role());
       table.addCell(
           Cells.dressed(
               Cells.padded(
-                  Cells.of(type.phrase(mark.mark(), Style.STRONG.at(10).in(look.ink()))), 6, 3),
+                  Cells.of(type.phrase(mark.mark(), Style.STRONG.at(10).in(mark.role()))), 6, 3),
               look));
       table.addCell(Cells.padded(Cells.of(type.phrase(mark.text(), Style.BODY.at(10))), 6, 3));
     }

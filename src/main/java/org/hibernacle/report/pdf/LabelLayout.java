@@ -3,7 +3,6 @@ package org.hibernacle.report.pdf;
 import java.util.ArrayList;
 import java.util.List;
 import org.hibernacle.report.LabelSheet.Label;
-import org.hibernacle.report.Palette;
 import org.hibernacle.report.StyleRole;
 
 /** The lines of a label, from top to bottom, in letters of one size. */
@@ -25,7 +24,7 @@ final class LabelLayout {
 
   private LabelLayout(LabelText text, float sizePt) {
     this.text = text;
-    this.plain = new Style(false, sizePt, Palette.look(StyleRole.PLAIN).ink());
+    this.plain = new Style(false, sizePt, StyleRole.PLAIN);
   }
 
   /** Letters of that size. */

@@ -36,7 +36,7 @@ public final class LabelSheetPdf {
 
   private final SeasonReport report;
   private final LabelSheet sheet;
-  private final Typefaces type = new Typefaces();
+  private final Typefaces type;
   private final LabelText text;
   private final float roomPt;
 
@@ -50,7 +50,8 @@ public final class LabelSheetPdf {
    */
   public record TooSmall(String id, boolean tooNarrow, double neededMm, double availableMm) {}
 
-  private LabelSheetPdf(SeasonReport report, LabelSheet sheet) throws IOException {
+  private LabelSheetPdf(SeasonReport report, LabelSheet sheet, Palette palette) throws IOException {
+    type = new Typefaces(palette);
     this.report = report;
     this.sheet = sheet;
     float widthPt = (float) sheet.grid().widthMm() * PT_PER_MM - 2 * PADDING;
@@ -60,7 +61,7 @@ public final class LabelSheetPdf {
 
   /** The label that the grid holds least of all; empty if it holds every one. */
   public static Optional<TooSmall> check(SeasonReport report, LabelSheet sheet) throws IOException {
-    return new LabelSheetPdf(report, sheet).tooSmall();
+    return new LabelSheetPdf(report, sheet, Palette.standard()).tooSmall();
   }
 
   private Optional<TooSmall> tooSmall() {
@@ -91,11 +92,12 @@ public final class LabelSheetPdf {
    *
    * @param report that the labels belong to: paper, language, day and identity
    * @param sheet that {@link #check} has passed
+   * @param palette colours of the letters
    * @return the characters that the fonts lack
    */
-  public static List<String> write(SeasonReport report, LabelSheet sheet, OutputStream out)
-      throws IOException {
-    LabelSheetPdf pdf = new LabelSheetPdf(report, sheet);
+  public static List<String> write(
+      SeasonReport report, LabelSheet sheet, Palette palette, OutputStream out) throws IOException {
+    LabelSheetPdf pdf = new LabelSheetPdf(report, sheet, palette);
     ByteArrayOutputStream file = new ByteArrayOutputStream();
     pdf.layOut(file);
     file.writeTo(out);
@@ -154,7 +156,7 @@ public final class LabelSheetPdf {
     float height = (float) sheet.grid().heightMm() * PT_PER_MM;
     canvas.saveState();
     canvas.setLineWidth(HAIRLINE);
-    canvas.setColorStroke(new Color(Palette.RULE));
+    canvas.setColorStroke(new Color(type.palette().rule()));
     canvas.rectangle(left, top - height, width, height);
     canvas.stroke();
     canvas.restoreState();

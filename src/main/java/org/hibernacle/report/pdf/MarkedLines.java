@@ -5,7 +5,6 @@ import com.lowagie.text.pdf.PdfPCell;
 import com.lowagie.text.pdf.PdfPTable;
 import java.util.List;
 import org.hibernacle.report.MonthPage;
-import org.hibernacle.report.Palette;
 
 /**
  * Lines of the calendar in coloured fields. Lines of one kind that follow each other share a field;
@@ -58,7 +57,7 @@ final class MarkedLines {
       PdfPTable row = new PdfPTable(new float[] {mark, text});
       row.addCell(field(i == 0 ? markOf(run.get(0)) : new Phrase(), run.get(0)));
       PdfPCell cell = Cells.padded(Cells.of(words(run.get(i))), ACROSS, DOWN);
-      row.addCell(Cells.filled(cell, Palette.look(run.get(0).role())));
+      row.addCell(Cells.filled(cell, type.palette().look(run.get(0).role())));
       table.addCell(Cells.of(row));
     }
   }
@@ -81,14 +80,14 @@ final class MarkedLines {
     }
   }
 
-  private static PdfPCell field(Phrase words, MonthPage.Line line) {
+  private PdfPCell field(Phrase words, MonthPage.Line line) {
     PdfPCell cell = Cells.padded(Cells.of(words), ACROSS, DOWN);
     cell.setPaddingLeft(ACROSS + BAR);
-    return Cells.dressed(cell, Palette.look(line.role()));
+    return Cells.dressed(cell, type.palette().look(line.role()));
   }
 
   private Phrase markOf(MonthPage.Line line) {
-    return type.phrase(line.mark(), text().asBold().in(Palette.look(line.role()).ink()));
+    return type.phrase(line.mark(), text().asBold().in(line.role()));
   }
 
   private Phrase words(MonthPage.Line line) {

@@ -8,7 +8,6 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.time.format.TextStyle;
 import java.util.Locale;
-import org.hibernacle.report.Palette;
 
 /** Draws a measured month. */
 final class MonthGrid {
@@ -46,7 +45,7 @@ final class MonthGrid {
         cell.setFixedHeight(height);
         cell.setBorder(ALL_SIDES);
         cell.setBorderWidth(0.6f);
-        cell.setBorderColor(new Color(Palette.LINE));
+        cell.setBorderColor(new Color(type.palette().line()));
         table.addCell(cell);
         date = date.plusDays(1);
       }
@@ -65,7 +64,7 @@ final class MonthGrid {
                     layout.shown(date),
                     layout.inner(date)));
     cell.setPadding(DayBox.INSET);
-    cell.setBackgroundColor(Color.WHITE);
+    cell.setBackgroundColor(new Color(type.palette().paper()));
     return cell;
   }
 

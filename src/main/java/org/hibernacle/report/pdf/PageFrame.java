@@ -6,7 +6,6 @@ import com.lowagie.text.pdf.PdfPCell;
 import com.lowagie.text.pdf.PdfPTable;
 import com.lowagie.text.pdf.PdfPageEventHelper;
 import com.lowagie.text.pdf.PdfWriter;
-import org.hibernacle.report.Palette;
 import org.hibernacle.report.SeasonReport;
 import org.hibernacle.report.Words;
 
@@ -79,6 +78,6 @@ final class PageFrame extends PdfPageEventHelper {
 
   private PdfPCell line(String words, Style style, int side) {
     return Cells.ruled(
-        Cells.padded(Cells.of(type.phrase(words, style)), 0, 3), side, 0.5f, Palette.LINE);
+        Cells.padded(Cells.of(type.phrase(words, style)), 0, 3), side, 0.5f, type.palette().line());
   }
 }

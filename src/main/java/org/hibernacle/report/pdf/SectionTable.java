@@ -94,12 +94,13 @@ final class SectionTable {
     table.addCell(Cells.of(headings(columns)));
     table.setHeaderRows(1);
     boolean grouped = section.isGrouped();
+    Palette palette = type.palette();
     for (int i = 0; i < section.rows().size(); i++) {
       boolean again = section.continuesGroup(i);
       PdfPCell block = block(columns, section.rows().get(i), again);
       boolean newGroup = grouped && !again;
       Cells.ruled(
-          block, Rectangle.TOP, newGroup ? 0.9f : 0.4f, newGroup ? Palette.LINE : Palette.RULE);
+          block, Rectangle.TOP, newGroup ? 0.9f : 0.4f, newGroup ? palette.line() : palette.rule());
       table.addCell(block);
     }
     return table;
@@ -120,7 +121,7 @@ final class SectionTable {
         cell.setHorizontalAlignment(Element.ALIGN_CENTER);
       }
       cell.setVerticalAlignment(Element.ALIGN_BOTTOM);
-      table.addCell(Cells.ruled(cell, Rectangle.BOTTOM, 1.2f, Style.HEADING.ink()));
+      table.addCell(Cells.ruled(cell, Rectangle.BOTTOM, 1.2f, type.ink(Style.HEADING)));
     }
     return table;
   }
@@ -148,7 +149,7 @@ final class SectionTable {
     PdfPCell block = Cells.of(table);
     block.setPaddingBottom(columns.below(row).isEmpty() ? 0 : BETWEEN_LINES);
     if (row.role() == StyleRole.DANGER || row.role() == StyleRole.CAUTION) {
-      Cells.dressed(block, Palette.look(row.role()));
+      Cells.dressed(block, type.palette().look(row.role()));
     }
     return block;
   }

@@ -80,7 +80,7 @@ final class TemperatureDrawing {
     for (double tick : scale.ticks()) {
       float y = plot.y(scale.share(tick));
       canvas.setLineWidth(tick == 0 ? 0.9f : 0.4f);
-      canvas.setColorStroke(new Color(tick == 0 ? Palette.LINE : Palette.RULE));
+      canvas.setColorStroke(new Color(tick == 0 ? type.palette().line() : type.palette().rule()));
       canvas.moveTo(plot.left(), y);
       canvas.lineTo(plot.left() + plot.width(), y);
       canvas.stroke();
@@ -102,7 +102,7 @@ final class TemperatureDrawing {
       float x1 = plot.x(Math.min(to, days.size() - 1), days.size());
       if (from > 0) {
         canvas.setLineWidth(0.4f);
-        canvas.setColorStroke(new Color(Palette.RULE));
+        canvas.setColorStroke(new Color(type.palette().rule()));
         canvas.moveTo(x0, plot.bottom() - 4);
         canvas.lineTo(x0, plot.bottom() + plot.height());
         canvas.stroke();
@@ -162,8 +162,8 @@ final class TemperatureDrawing {
     return table;
   }
 
-  private static void dress(PdfContentByte canvas, int line) {
-    Palette.Stroke stroke = Palette.stroke(line);
+  private void dress(PdfContentByte canvas, int line) {
+    Palette.Stroke stroke = type.palette().stroke(line);
     canvas.setLineJoin(PdfContentByte.LINE_JOIN_ROUND);
     canvas.setLineWidth(1.2f);
     canvas.setColorStroke(new Color(stroke.colour()));

@@ -14,11 +14,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import org.hibernacle.report.Palette;
 
 /**
- * The two embedded faces. All words of the file pass through {@link #phrase}, which puts a visible
- * mark in place of each character that the faces lack and remembers it: the PDF library would drop
- * it without a word.
+ * The two embedded faces and the colours they are printed in. All words of the file pass through
+ * {@link #phrase}, which puts a visible mark in place of each character that the faces lack and
+ * remembers it: the PDF library would drop it without a word.
  */
 final class Typefaces {
   /** U+FFFD, what Unicode offers for a character that can not be shown. */
@@ -26,11 +27,13 @@ final class Typefaces {
 
   private static final SplitCharacter LINE_ENDS = new LineEnds();
 
+  private final Palette palette;
   private final BaseFont regular;
   private final BaseFont bold;
   private final SortedSet<Integer> missing = new TreeSet<>();
 
-  Typefaces() throws IOException {
+  Typefaces(Palette palette) throws IOException {
+    this.palette = palette;
     regular = face("DejaVuSansCondensed.ttf", 0.0);
     bold = face("DejaVuSansCondensed-Bold.ttf", 0.04);
   }
@@ -60,8 +63,18 @@ final class Typefaces {
     return new Phrase(chunk);
   }
 
+  /** The colours of this file. */
+  Palette palette() {
+    return palette;
+  }
+
+  /** Colour of the letters, 0xRRGGBB. */
+  int ink(Style style) {
+    return palette.look(style.role()).ink();
+  }
+
   Font font(Style style) {
-    return new Font(face(style), style.sizePt(), Font.NORMAL, new Color(style.ink()));
+    return new Font(face(style), style.sizePt(), Font.NORMAL, new Color(ink(style)));
   }
 
   /** Width of the words on one line, in points. */

@@ -13,7 +13,7 @@ final class DateFormat {
       char c = javaPattern.charAt(i);
       if (c == '\'') {
         quoted = !quoted;
-      } else if (quoted || Character.isLetter(c) && "EMLdyu".indexOf(c) < 0) {
+      } else if (quoted || (Character.isLetter(c) && "EMLdyu".indexOf(c) < 0)) {
         words.append(c);
       } else {
         end(words, format);

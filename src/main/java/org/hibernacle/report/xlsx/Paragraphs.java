@@ -7,14 +7,14 @@ import org.apache.poi.xssf.usermodel.XSSFRow;
  * each row is given the height that its longest cell asks for.
  */
 final class Paragraphs {
-  /** Height of a line of 10 point letters, points. */
-  private static final float LINE_PT = 13;
+  /** Height of a line, of the height of its letters. */
+  private static final double LINE_PER_LETTER = 1.3;
 
-  private static final float PADDING_PT = 3;
-  private static final double LETTERS_PER_DIGIT = 1.05;
+  private static final double PADDING_PT = 5;
+  private static final double LETTERS_PER_DIGIT = 1.1;
 
   /** Highest row that the file format knows, points. */
-  private static final float HIGHEST_PT = 409;
+  private static final double HIGHEST_PT = 409;
 
   private Paragraphs() {}
 
@@ -48,8 +48,8 @@ final class Paragraphs {
   }
 
   /** Makes the row high enough for that many lines of letters of {@code sizePt}. */
-  static void fit(XSSFRow row, int lines, int sizePt) {
-    float scale = (float) sizePt / Styles.TEXT_PT;
-    row.setHeightInPoints(Math.min(HIGHEST_PT, lines * LINE_PT * scale + PADDING_PT));
+  static void fit(XSSFRow row, int lines, double sizePt) {
+    double heightPt = Math.rint(lines * LINE_PER_LETTER * sizePt + PADDING_PT);
+    row.setHeightInPoints((float) Math.min(HIGHEST_PT, heightPt));
   }
 }

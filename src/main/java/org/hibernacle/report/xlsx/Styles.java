@@ -1,12 +1,14 @@
 package org.hibernacle.report.xlsx;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.FillPatternType;
+import org.apache.poi.ss.usermodel.FontUnderline;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
-import org.apache.poi.ss.usermodel.VerticalAlignment;
 import org.apache.poi.util.LocaleID;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFColor;
@@ -20,80 +22,98 @@ import org.hibernacle.report.Words;
 
 /** Cell styles, each made once, since a workbook holds only so many. */
 final class Styles {
-  static final String FONT = "Arial";
-  static final short TEXT_PT = 10;
-
   /** Format of words. */
   static final String GENERAL = "General";
 
-  /** Lines round a cell. */
-  enum Rules {
-    NONE,
-    THIN,
-    /** Thin, with a stronger one above: the first row of a group. */
-    GROUP
+  /** What sets a cell apart beside its role. */
+  enum Trait {
+    /** Words that are wrapped at the end of the cell. */
+    WRAPPED,
+    /** The first row of a group has a stronger line above. */
+    GROUP,
+    /** The text begins like a formula and must stay text when edited. */
+    QUOTED,
+    /** A click leads elsewhere. */
+    LEADS,
+    /** Letters of the pattern's size rather than of the role's. */
+    PATTERN_LETTERS
   }
 
   /**
    * What tells styles apart.
    *
+   * @param pattern index of the style whose lines and places it takes
    * @param role look
    * @param format number format
    * @param align across the cell
-   * @param sizePt of the letters, points
-   * @param rules round the cell; ruled words are wrapped
-   * @param quoted whether the text begins like a formula and must stay text when edited
+   * @param traits of the cell
    */
-  record Key(
-      StyleRole role,
-      String format,
-      HorizontalAlignment align,
-      int sizePt,
-      Rules rules,
-      boolean quoted) {}
+  private record Key(
+      int pattern, StyleRole role, String format, HorizontalAlignment align, Set<Trait> traits) {}
+
+  /**
+   * What tells letters apart.
+   *
+   * @param font its name
+   * @param sizePt points
+   * @param ink 0xRRGGBB
+   */
+  private record LettersKey(
+      String font, double sizePt, int ink, boolean bold, boolean underlined) {}
 
   private final XSSFWorkbook workbook;
+  private final Palette palette;
+  private final Map<StyleRole, RoleSheet.Letters> letters;
   private final Display display;
   private final String languagePrefix;
   private final Map<Key, XSSFCellStyle> styles = new HashMap<>();
-  private final Map<String, XSSFFont> fonts = new HashMap<>();
+  private final Map<LettersKey, XSSFFont> fonts = new HashMap<>();
 
-  Styles(XSSFWorkbook workbook, Words words) {
+  Styles(XSSFWorkbook workbook, WorkbookTemplate template, Words words) {
     this.workbook = workbook;
+    this.palette = template.palette();
+    this.letters = template.letters();
     this.display = new Display(words);
     this.languagePrefix = languagePrefix(words.locale());
-    // The first font also sets the unit of column widths.
-    workbook.getFontAt(0).setFontName(FONT);
-    workbook.getFontAt(0).setFontHeightInPoints(TEXT_PT);
   }
 
-  /** Style of a cell in a table. */
-  XSSFCellStyle cell(StyleRole role, String format, HorizontalAlignment align) {
-    return cell(role, format, align, Rules.THIN);
+  /** The colours of this workbook. */
+  Palette palette() {
+    return palette;
   }
 
-  XSSFCellStyle cell(StyleRole role, String format, HorizontalAlignment align, Rules rules) {
-    return of(new Key(role, format, align, TEXT_PT, rules, false));
+  /** Size of running text, points. */
+  double textPt() {
+    return letters(StyleRole.PLAIN).sizePt();
   }
 
-  /** Style of words in a table; those that begin like a formula stay words. */
-  XSSFCellStyle words(StyleRole role, String text) {
-    return words(role, text, Rules.THIN);
+  private RoleSheet.Letters letters(StyleRole role) {
+    RoleSheet.Letters found = letters.get(role);
+    if (found == null) {
+      throw new IllegalArgumentException("no letters for " + role);
+    }
+    return found;
   }
 
-  XSSFCellStyle words(StyleRole role, String text, Rules rules) {
-    boolean quoted = startsLikeFormula(text);
-    return of(new Key(role, GENERAL, HorizontalAlignment.LEFT, TEXT_PT, rules, quoted));
+  /** Style of a cell that looks like its role and stands like its pattern. */
+  XSSFCellStyle cell(
+      XSSFCellStyle pattern,
+      StyleRole role,
+      String format,
+      HorizontalAlignment align,
+      Set<Trait> traits) {
+    Key key = new Key(pattern.getIndex(), role, format, align, Set.copyOf(traits));
+    return styles.computeIfAbsent(key, k -> make(pattern, k));
   }
 
-  /** Style of a cell of a carried sheet. */
-  XSSFCellStyle carried(String format, HorizontalAlignment align, boolean quoted) {
-    return of(new Key(StyleRole.PLAIN, format, align, TEXT_PT, Rules.NONE, quoted));
-  }
-
-  /** Style of a line outside tables. */
-  XSSFCellStyle line(StyleRole role, int sizePt) {
-    return of(new Key(role, GENERAL, HorizontalAlignment.LEFT, sizePt, Rules.NONE, false));
+  /** Style of wrapped words; those that begin like a formula stay words. */
+  XSSFCellStyle words(XSSFCellStyle pattern, StyleRole role, String text, Set<Trait> traits) {
+    Set<Trait> all = new HashSet<>(traits);
+    all.add(Trait.WRAPPED);
+    if (startsLikeFormula(text)) {
+      all.add(Trait.QUOTED);
+    }
+    return cell(pattern, role, GENERAL, HorizontalAlignment.LEFT, all);
   }
 
   static boolean startsLikeFormula(String text) {
@@ -113,6 +133,11 @@ final class Styles {
     return format(display.dayPattern(past));
   }
 
+  /** The same with weekday, month and year in full. */
+  String longDateFormat() {
+    return format(display.longDayPattern());
+  }
+
   /** Day and month, for the axis of a chart. */
   String axisFormat() {
     return format(display.axisPattern());
@@ -130,63 +155,58 @@ final class Styles {
         : "[$-" + Integer.toHexString(id.getLcid()).toUpperCase(Locale.ROOT) + "]";
   }
 
-  XSSFCellStyle of(Key key) {
-    return styles.computeIfAbsent(key, this::make);
-  }
-
-  private XSSFCellStyle make(Key key) {
-    Palette.Look look = Palette.look(key.role());
+  private XSSFCellStyle make(XSSFCellStyle pattern, Key key) {
+    Palette.Look look = palette.look(key.role());
     XSSFCellStyle style = workbook.createCellStyle();
-    style.setFont(font(look, key.sizePt()));
+    style.cloneStyleFrom(pattern);
+    style.setFont(font(pattern, look, key));
     style.setDataFormat(workbook.createDataFormat().getFormat(key.format()));
     style.setAlignment(key.align());
-    if (key.align() == HorizontalAlignment.RIGHT) {
-      // Keeps a number clear of the words in the next cell.
-      style.setIndention((short) 1);
-    }
-    style.setWrapText(key.rules() != Rules.NONE && key.align() == HorizontalAlignment.LEFT);
-    boolean heading = key.role() == StyleRole.HEADING;
-    style.setVerticalAlignment(heading ? VerticalAlignment.BOTTOM : VerticalAlignment.TOP);
-    style.setQuotePrefixed(key.quoted());
-    if (look.fill() != Palette.PAPER) {
+    // Keeps a number clear of the words in the next cell.
+    style.setIndention((short) (key.align() == HorizontalAlignment.RIGHT ? 1 : 0));
+    style.setWrapText(key.traits().contains(Trait.WRAPPED));
+    style.setQuotePrefixed(key.traits().contains(Trait.QUOTED));
+    if (look.fill() == palette.paper()) {
+      style.setFillPattern(FillPatternType.NO_FILL);
+    } else {
       style.setFillForegroundColor(colour(look.fill()));
       style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
     }
-    if (key.rules() != Rules.NONE) {
-      rule(style);
-    }
-    if (key.rules() == Rules.GROUP) {
+    if (key.traits().contains(Trait.GROUP)) {
       style.setBorderTop(BorderStyle.THIN);
-      style.setTopBorderColor(colour(Palette.LINE));
+      style.setTopBorderColor(colour(palette.line()));
     }
     return style;
   }
 
-  private static void rule(XSSFCellStyle style) {
-    style.setBorderTop(BorderStyle.HAIR);
-    style.setBorderBottom(BorderStyle.HAIR);
-    style.setBorderLeft(BorderStyle.HAIR);
-    style.setBorderRight(BorderStyle.HAIR);
-    style.setTopBorderColor(colour(Palette.RULE));
-    style.setBottomBorderColor(colour(Palette.RULE));
-    style.setLeftBorderColor(colour(Palette.RULE));
-    style.setRightBorderColor(colour(Palette.RULE));
+  private XSSFFont font(XSSFCellStyle pattern, Palette.Look look, Key key) {
+    XSSFFont shown = pattern.getFont();
+    RoleSheet.Letters own =
+        key.traits().contains(Trait.PATTERN_LETTERS)
+            ? new RoleSheet.Letters(shown.getFontName(), shown.getFontHeight() / 20.0)
+            : letters(key.role());
+    boolean bold = look.bold() || (key.traits().contains(Trait.PATTERN_LETTERS) && shown.getBold());
+    LettersKey letter =
+        new LettersKey(
+            own.font(), own.sizePt(), look.ink(), bold, key.traits().contains(Trait.LEADS));
+    return fonts.computeIfAbsent(letter, this::font);
   }
 
-  private XSSFFont font(Palette.Look look, int sizePt) {
-    return fonts.computeIfAbsent(
-        look.ink() + "/" + look.bold() + "/" + sizePt,
-        key -> {
-          XSSFFont font = workbook.createFont();
-          font.setFontName(FONT);
-          font.setFontHeightInPoints((short) sizePt);
-          font.setBold(look.bold());
-          font.setColor(colour(look.ink()));
-          return font;
-        });
+  private XSSFFont font(LettersKey letter) {
+    XSSFFont font = workbook.createFont();
+    font.setFontName(letter.font());
+    font.setFontHeight(letter.sizePt());
+    font.setBold(letter.bold());
+    font.setColor(colour(letter.ink()));
+    if (letter.underlined()) {
+      font.setUnderline(FontUnderline.SINGLE);
+    }
+    return font;
   }
 
-  private static XSSFColor colour(int rgb) {
-    return new XSSFColor(new byte[] {(byte) (rgb >> 16), (byte) (rgb >> 8), (byte) rgb});
+  /** An opaque colour of the file format, from 0xRRGGBB. */
+  static XSSFColor colour(int rgb) {
+    return new XSSFColor(
+        new byte[] {(byte) 0xFF, (byte) (rgb >> 16), (byte) (rgb >> 8), (byte) rgb});
   }
 }

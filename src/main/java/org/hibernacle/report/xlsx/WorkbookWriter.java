@@ -8,7 +8,7 @@ import java.util.Optional;
 import org.apache.poi.ooxml.POIXMLProperties.CoreProperties;
 import org.apache.poi.util.LocaleUtil;
 import org.apache.poi.util.Reproducibility;
-import org.apache.poi.xssf.usermodel.XSSFName;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.hibernacle.model.SheetTable;
 import org.hibernacle.report.SeasonReport;
@@ -36,18 +36,29 @@ public final class WorkbookWriter {
   private WorkbookWriter() {}
 
   /**
-   * Writes the workbook and leaves the stream open.
+   * Writes the workbook in the standard look and leaves the stream open.
    *
    * @throws IOException if the stream can not be written
    */
-  public static synchronized void write(SeasonReport report, OutputStream out) throws IOException {
+  public static void write(SeasonReport report, OutputStream out) throws IOException {
+    write(report, WorkbookTemplate.standard(), out);
+  }
+
+  /**
+   * Writes the workbook in the look of a template and leaves the stream open.
+   *
+   * @param template that {@link WorkbookTemplate#check} finds nothing wrong with
+   * @throws IOException if the stream can not be written
+   */
+  public static synchronized void write(
+      SeasonReport report, WorkbookTemplate template, OutputStream out) throws IOException {
     LocaleUtil.setUserLocale(report.language());
     LocaleUtil.setUserTimeZone(LocaleUtil.TIMEZONE_UTC);
     try {
       Reproducibility.runWithSourceDateEpoch(
           () -> {
-            try (XSSFWorkbook workbook = new XSSFWorkbook()) {
-              fill(workbook, report);
+            try (XSSFWorkbook workbook = template.open()) {
+              fill(workbook, report, template);
               workbook.write(out);
             }
           });
@@ -57,37 +68,54 @@ public final class WorkbookWriter {
     }
   }
 
-  private static void fill(XSSFWorkbook workbook, SeasonReport report) {
-    Words words = Words.of(report.language());
-    SheetNames names = new SheetNames(words);
-    Sheets sheets =
-        new Sheets(
-            workbook, new Styles(workbook, words), names, new PrintSetup(report, words), words);
+  private static void fill(XSSFWorkbook workbook, SeasonReport report, WorkbookTemplate template) {
+    Sheets sheets = sheets(workbook, report, template);
     OverviewSheet overview = new OverviewSheet(sheets, report);
-    Lists lists = new Lists(sheets);
+    for (XSSFSheet extra : sheets.patterns().extras()) {
+      Sheets.markAsOwn(workbook, extra);
+    }
     for (Section section : report.sections()) {
       if (section.media().contains(Medium.WORKBOOK)) {
-        String name = new SectionSheet(sheets, lists, section).write();
-        overview.list(name, words.sentences(section.intro()));
-        if (section.id().equals("temperatures") && !section.rows().isEmpty()) {
-          LineChart.draw(
-              workbook.getSheet(name),
-              section.columns(),
-              report.chart(),
-              sheets.styles().axisFormat());
+        String name = new SectionSheet(sheets, section).write();
+        overview.list(name, sheets.words().sentences(section.intro()));
+        if (!section.rows().isEmpty()) {
+          report.forScreen().charts().stream()
+              .filter(chart -> chart.section().equals(section.id()))
+              .forEach(chart -> ChartDrawing.draw(sheets, section, chart));
         }
       }
     }
     for (SheetTable table : report.carried()) {
-      String name = new CarriedSheet(sheets, lists, table, report.asked()).write();
-      overview.list(name, words.text(holds(table, report)));
+      String name = new CarriedSheet(sheets, table, report).write();
+      overview.list(name, sheets.words().text(holds(table, report)));
     }
     overview.finish();
-    lists.finish();
-    XSSFName format = workbook.createName();
-    format.setNameName(FORMAT_NAME);
-    format.setRefersToFormula(Integer.toString(FORMAT));
+    sheets.lists().finish(sheets);
+    sheets.formulas().finish();
+    sheets.leads().finish();
+    sheets.patterns().finish();
+    Formulas.define(workbook, FORMAT_NAME, Integer.toString(FORMAT));
     describe(workbook, report);
+  }
+
+  private static Sheets sheets(
+      XSSFWorkbook workbook, SeasonReport report, WorkbookTemplate template) {
+    Words words = Words.of(report.language());
+    Patterns patterns = new Patterns(workbook);
+    SheetNames names = new SheetNames(words);
+    patterns.extras().forEach(extra -> names.take(extra.getSheetName()));
+    Formulas formulas = new Formulas(workbook);
+    return new Sheets(
+        workbook,
+        patterns,
+        new Styles(workbook, template, words),
+        names,
+        new PageSetup(report, words),
+        formulas,
+        new Leads(workbook),
+        new Marks(workbook, template.palette(), formulas),
+        new Lists(words),
+        words);
   }
 
   private static String holds(SheetTable table, SeasonReport report) {

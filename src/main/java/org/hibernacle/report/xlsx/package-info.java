@@ -1,8 +1,8 @@
 /**
  * Chapter 5a: how does it look in a workbook?
  *
- * <p>Takes the report model, writes it with looks and native charts. Open {@code WorkbookWriter}
- * first.
+ * <p>Takes the report model and a {@code WorkbookTemplate} that holds the look, writes sheets that
+ * follow what the keeper enters, with native charts. Open {@code WorkbookWriter} first.
  */
 @NullMarked
 package org.hibernacle.report.xlsx;

@@ -30,6 +30,7 @@ import org.hibernacle.report.Cell;
 import org.hibernacle.report.Display;
 import org.hibernacle.report.Fixtures;
 import org.hibernacle.report.MonthPage;
+import org.hibernacle.report.Palette;
 import org.hibernacle.report.RunFacts;
 import org.hibernacle.report.SeasonReport;
 import org.hibernacle.report.Section;
@@ -143,7 +144,7 @@ class CalendarPdfTest {
   void eachPageHasWordsOfItsOwnAndItsNumber() throws IOException {
     SeasonReport report = PaperReports.season();
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    CalendarPdf.Result result = CalendarPdf.write(report, out);
+    CalendarPdf.Result result = CalendarPdf.write(report, Palette.standard(), out);
     try (PdfProbe pdf = PdfProbe.of(report)) {
       assertEquals(result.pages(), pdf.pages());
       for (int page = 1; page <= pdf.pages(); page++) {
@@ -304,7 +305,7 @@ class CalendarPdfTest {
             DayOfWeek.MONDAY,
             false);
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    CalendarPdf.Result result = CalendarPdf.write(report, out);
+    CalendarPdf.Result result = CalendarPdf.write(report, Palette.standard(), out);
     assertEquals(
         List.of("\u683d (U+683D)", "\u76c6 (U+76C6)", "\ud83c\udf32 (U+1F332)"),
         result.missingCharacters());

@@ -23,6 +23,7 @@ import org.hibernacle.report.LabelAuthor;
 import org.hibernacle.report.LabelSheet;
 import org.hibernacle.report.LabelSheet.Grid;
 import org.hibernacle.report.LabelSheet.Label;
+import org.hibernacle.report.Palette;
 import org.hibernacle.report.ReportAuthor;
 import org.hibernacle.report.SeasonReport;
 import org.hibernacle.report.Words;
@@ -58,7 +59,7 @@ class LabelSheetPdfTest {
   private static byte[] bytes(SeasonReport report, LabelSheet sheet) throws IOException {
     assertEquals(Optional.empty(), LabelSheetPdf.check(report, sheet));
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    LabelSheetPdf.write(report, sheet, out);
+    LabelSheetPdf.write(report, sheet, Palette.standard(), out);
     return out.toByteArray();
   }
 

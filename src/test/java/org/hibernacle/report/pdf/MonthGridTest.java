@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.TreeMap;
 import org.hibernacle.report.MonthPage;
+import org.hibernacle.report.Palette;
 import org.hibernacle.report.SeasonReport;
 import org.hibernacle.report.StyleRole;
 import org.hibernacle.report.Words;
@@ -120,7 +121,7 @@ class MonthGridTest {
     for (int i = 0; i < 30; i++) {
       PaperReports.put(many, LocalDate.of(2026, 10, 3), line(0, i));
     }
-    Typefaces type = new Typefaces();
+    Typefaces type = new Typefaces(Palette.standard());
     Words words = Words.of(Locale.ENGLISH);
     MonthLayout idle = layout(one, type, words);
     MonthLayout full = layout(many, type, words);

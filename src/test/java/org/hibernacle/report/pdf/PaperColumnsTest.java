@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.stream.IntStream;
 import org.hibernacle.report.Cell;
 import org.hibernacle.report.Display;
+import org.hibernacle.report.Palette;
 import org.hibernacle.report.SeasonReport;
 import org.hibernacle.report.Section;
 import org.hibernacle.report.Words;
@@ -23,7 +24,7 @@ class PaperColumnsTest {
   private final Pages pages;
 
   PaperColumnsTest() throws IOException {
-    type = new Typefaces();
+    type = new Typefaces(Palette.standard());
     boxes = new CellBoxes(type, new Display(words));
     pages = new Pages(PaperReports.season(), type, words, OutputStream.nullOutputStream(), 1);
   }

@@ -16,6 +16,7 @@ import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
+import org.hibernacle.report.Palette;
 import org.hibernacle.report.SeasonReport;
 
 /** Reads a written file with another library than the one that wrote it. */
@@ -28,7 +29,7 @@ final class PdfProbe implements AutoCloseable {
 
   static byte[] bytes(SeasonReport report) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    CalendarPdf.write(report, out);
+    CalendarPdf.write(report, Palette.standard(), out);
     return out.toByteArray();
   }
 

@@ -66,11 +66,21 @@ final class WorkbookDump {
               + " columns");
     }
     CellRangeAddress repeated = sheet.getRepeatingRows();
+    CellRangeAddress repeatedColumns = sheet.getRepeatingColumns();
     lines.add(
         "print "
             + sheet.getPrintSetup().getPaperSizeEnum()
             + (sheet.getPrintSetup().getLandscape() ? " landscape" : " portrait")
-            + (repeated == null ? "" : " repeats " + repeated.formatAsString()));
+            + (repeated == null ? "" : " repeats " + repeated.formatAsString())
+            + (repeatedColumns == null ? "" : " and " + repeatedColumns.formatAsString())
+            + " "
+            + sheet.getPrintSetup().getFitWidth()
+            + " wide");
+    String area = sheet.getWorkbook().getPrintArea(sheet.getWorkbook().getSheetIndex(sheet));
+    if (area != null) {
+      lines.add("print area " + area);
+    }
+    lines.add("columns " + columns(sheet));
     lines.add("header " + sheet.getHeader().getLeft() + " | " + sheet.getHeader().getRight());
     lines.add("footer " + sheet.getFooter().getLeft() + " | " + sheet.getFooter().getRight());
     for (XSSFDataValidation validation : sheet.getDataValidations()) {
@@ -80,6 +90,7 @@ final class WorkbookDump {
               + " "
               + validation.getValidationConstraint().getFormula1());
     }
+    conditions(sheet);
     for (Row row : sheet) {
       if (row.getRowNum() < LONGEST) {
         lines.add("row " + (row.getRowNum() + 1) + " height " + row.getHeightInPoints());
@@ -99,7 +110,7 @@ final class WorkbookDump {
     line.append(
         switch (type) {
           case NUMERIC -> cell.getNumericCellValue() + " " + formatter.formatCellValue(cell);
-          case FORMULA -> "=" + cell.getCellFormula() + " " + cell.getNumericCellValue();
+          case FORMULA -> "=" + cell.getCellFormula() + " gives " + cached(cell);
           case BLANK -> "blank";
           default -> "\"" + formatter.formatCellValue(cell) + "\"";
         });
@@ -124,6 +135,41 @@ final class WorkbookDump {
       line.append(" link=").append(cell.getHyperlink().getAddress());
     }
     lines.add(line.toString());
+  }
+
+  private static String cached(Cell cell) {
+    return cell.getCachedFormulaResultType() == CellType.NUMERIC
+        ? Double.toString(cell.getNumericCellValue())
+        : "\"" + cell.getStringCellValue() + "\"";
+  }
+
+  /** Width of each in characters, with a plus where it is folded away. */
+  private static String columns(XSSFSheet sheet) {
+    StringBuilder widths = new StringBuilder();
+    int count = sheet.getRow(0) == null ? 3 : Math.max(3, sheet.getRow(0).getLastCellNum());
+    for (int i = 0; i < count; i++) {
+      widths.append(i == 0 ? "" : " ").append(sheet.getColumnWidth(i) / 256);
+      widths.append(sheet.getColumnOutlineLevel(i) > 0 ? "+" : "");
+      widths.append(sheet.isColumnHidden(i) ? "hidden" : "");
+    }
+    return widths.toString();
+  }
+
+  private void conditions(XSSFSheet sheet) {
+    var all = sheet.getSheetConditionalFormatting();
+    for (int i = 0; i < all.getNumConditionalFormattings(); i++) {
+      var one = all.getConditionalFormattingAt(i);
+      for (int r = 0; r < one.getNumberOfRules(); r++) {
+        var rule = one.getRule(r);
+        var number = rule.getNumberFormat();
+        lines.add(
+            "when "
+                + one.getFormattingRanges()[0].formatAsString()
+                + " "
+                + rule.getFormula1()
+                + (number == null ? "" : " shown as " + number.getFormat()));
+      }
+    }
   }
 
   private void chart(XSSFChart chart) {
