@@ -40,7 +40,9 @@ public final class ReportAuthor {
         facts.digest(),
         settings.paper() == Settings.Paper.LETTER,
         settings.firstDayOfWeek(),
-        words.locale());
+        words.locale(),
+        List.of(),
+        PaperPages.write(m));
   }
 
   private static List<Section> sections(Material m) {

@@ -111,7 +111,9 @@ public final class ReviewAuthor {
         settings.paper() == Settings.Paper.LETTER,
         settings.firstDayOfWeek(),
         words.locale(),
-        asked);
+        asked,
+        // The first day on which the winter could be reviewed.
+        Paper.dated(m.review().season().coreEndExclusive()));
   }
 
   private Revision revision() {

@@ -23,6 +23,7 @@ import org.hibernacle.model.SheetTable;
  * @param weekStart first column of the calendar
  * @param language for dates and numbers
  * @param asked of the keeper in carried sheets
+ * @param paper what paper alone shows
  */
 public record SeasonReport(
     String title,
@@ -38,7 +39,8 @@ public record SeasonReport(
     boolean letterPaper,
     DayOfWeek weekStart,
     Locale language,
-    List<Asked> asked) {
+    List<Asked> asked,
+    Paper paper) {
 
   /**
    * A line of the overview.
@@ -64,7 +66,7 @@ public record SeasonReport(
     }
   }
 
-  /** A report that asks nothing. */
+  /** A report that asks nothing and is the same on paper as elsewhere. */
   public SeasonReport(
       String title,
       String subtitle,
@@ -93,7 +95,8 @@ public record SeasonReport(
         letterPaper,
         weekStart,
         language,
-        List.of());
+        List.of(),
+        Paper.NONE);
   }
 
   public SeasonReport {
@@ -107,10 +110,11 @@ public record SeasonReport(
 
   /**
    * The day that files carry as the day of writing, since the real one would differ from run to
-   * run: the first of the calendar's first month, or of the year 2000 where there is no month.
+   * run: the first of the calendar's first month, or where there is no month the day that {@link
+   * #paper} names.
    */
   public LocalDate dated() {
-    return months.isEmpty() ? LocalDate.of(2000, 1, 1) : months.get(0).month().atDay(1);
+    return months.isEmpty() ? paper.dated() : months.get(0).month().atDay(1);
   }
 
   /** The section with that id; throws {@link IllegalArgumentException} if there is none. */

@@ -1,5 +1,6 @@
 package org.hibernacle.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.hibernacle.planning.Task;
@@ -18,33 +19,42 @@ final class TaskTable {
 
   private Section write() {
     Table table =
-        new Table(m.words(), "tasks", Table.EVERYWHERE)
-            .intro(m.words().text("intro.tasks"))
-            .column("task-from", 14)
-            .column("task-to", 14)
-            .column("task", 56)
-            .column("place", 16)
-            .wordsColumn("plants", 40)
-            .column("amount", 16)
-            .entry("done", 8, Section.Entry.TICK);
-    for (Task task : m.plan().tasks()) {
-      table.row(
-          StyleRole.TASK,
-          List.of(
-              new Cell.Day(task.from()),
-              task.to().equals(task.from()) ? new Cell.Gap() : new Cell.Day(task.to()),
-              new Cell.Text(
-                  m.words()
-                      .text(
-                          "task." + task.kind().name(),
-                          m.measures().threshold(5),
-                          m.measures().threshold(2))),
-              task.place().isEmpty() ? new Cell.Gap() : new Cell.Text(task.place()),
-              task.plantIds().isEmpty() ? new Cell.Gap() : new Cell.Text(plants(task)),
-              amount(task),
-              new Cell.Gap()));
+        new Table(m.words(), "tasks", Table.EVERYWHERE).intro(m.words().text("intro.tasks"));
+    return fill(table, m.plan().tasks(), true);
+  }
+
+  /** The tasks of one place, for its page. */
+  static Section ofPlace(Material m, List<Task> tasks) {
+    return new TaskTable(m)
+        .fill(new Table(m.words(), "place-tasks", Table.EVERYWHERE), tasks, false);
+  }
+
+  private Section fill(Table table, List<Task> tasks, boolean withPlace) {
+    table.column("task-from", 14).column("task-to", 14).column("task", 56);
+    if (withPlace) {
+      table.column("place", 16);
+    }
+    table.wordsColumn("plants", 40).column("amount", 16).entry("done", 8, Section.Entry.TICK);
+    for (Task task : tasks) {
+      List<Cell> cells = new ArrayList<>();
+      cells.add(new Cell.Day(task.from()));
+      cells.add(task.to().equals(task.from()) ? new Cell.Gap() : new Cell.Day(task.to()));
+      cells.add(new Cell.Text(sentence(m, task)));
+      if (withPlace) {
+        cells.add(task.place().isEmpty() ? new Cell.Gap() : new Cell.Text(task.place()));
+      }
+      cells.add(task.plantIds().isEmpty() ? new Cell.Gap() : new Cell.Text(plants(task)));
+      cells.add(amount(task));
+      cells.add(new Cell.Gap());
+      table.row(StyleRole.TASK, cells);
     }
     return table.build();
+  }
+
+  /** What to do. */
+  static String sentence(Material m, Task task) {
+    return m.words()
+        .text("task." + task.kind().name(), m.measures().threshold(5), m.measures().threshold(2));
   }
 
   private String plants(Task task) {

@@ -11,7 +11,7 @@ import org.hibernacle.report.Section;
 import org.hibernacle.report.Words;
 
 /**
- * The report on paper: overview, plants, months, the other sections.
+ * The report on paper: overview, plants, months, the other sections, places.
  *
  * <p>Equal reports give equal bytes, whatever the machine's language, zone and clock.
  */
@@ -53,16 +53,19 @@ public final class CalendarPdf {
 
   private static int layOut(SeasonReport report, Typefaces type, OutputStream out, int pages) {
     Words words = Words.of(report.language());
-    Pages paper = new Pages(report, type, words, out, pages);
+    Imprint imprint = Imprint.of(report);
+    Pages paper = new Pages(imprint, new PageFrame(imprint, type, words, pages), type, out);
     CellBoxes boxes = new CellBoxes(type, new Display(words));
     new FrontPage(paper, type, words).add(report);
     for (Section section : forPaper(report, true)) {
       new SectionTable(paper, type, boxes, section).add();
     }
+    report.paper().strips().ifPresent(strips -> new StripTable(paper, type, words).add(strips));
     new MonthPages(paper, type, words, report).add();
     for (Section section : forPaper(report, false)) {
       new SectionTable(paper, type, boxes, section).add();
     }
+    new PlaceSheets(paper, type, boxes, words).add(report.paper().places());
     return paper.close();
   }
 

@@ -26,7 +26,9 @@ class PaperColumnsTest {
   PaperColumnsTest() throws IOException {
     type = new Typefaces(Palette.standard());
     boxes = new CellBoxes(type, new Display(words));
-    pages = new Pages(PaperReports.season(), type, words, OutputStream.nullOutputStream(), 1);
+    Imprint imprint = Imprint.of(PaperReports.season());
+    PageFrame frame = new PageFrame(imprint, type, words, 1);
+    pages = new Pages(imprint, frame, type, OutputStream.nullOutputStream());
   }
 
   private PaperColumns columns(Section section) {
