@@ -17,6 +17,7 @@ import org.hibernacle.input.LogRows;
 import org.hibernacle.input.Problems;
 import org.hibernacle.input.SpeciesCatalogue;
 import org.hibernacle.input.TemperatureCsv;
+import org.hibernacle.model.DateSpan;
 import org.hibernacle.model.Inventory;
 import org.hibernacle.model.MoveMade;
 import org.hibernacle.model.MovePlanned;
@@ -30,6 +31,8 @@ import org.hibernacle.planning.Question;
 import org.hibernacle.planning.SeasonPlan;
 import org.hibernacle.planning.SeasonPlanner;
 import org.hibernacle.planning.WinterJudged;
+import org.hibernacle.report.HandOut;
+import org.hibernacle.report.HandOutAuthor;
 import org.hibernacle.report.Hindsight;
 import org.hibernacle.report.Palette;
 import org.hibernacle.report.PlantStory;
@@ -38,6 +41,7 @@ import org.hibernacle.report.RunFacts;
 import org.hibernacle.report.SeasonReport;
 import org.hibernacle.report.Words;
 import org.hibernacle.report.pdf.CalendarPdf;
+import org.hibernacle.report.pdf.HandOutPdf;
 import org.hibernacle.report.xlsx.WorkbookWriter;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -64,6 +68,7 @@ import picocli.CommandLine.Spec;
 final class PlanCommand implements Callable<Integer> {
   static final String WORKBOOK = "season-plan.xlsx";
   static final String CALENDAR = "season-calendar.pdf";
+  static final String HAND_OUT = "hand-out.pdf";
 
   @Spec private CommandSpec spec;
 
@@ -107,6 +112,15 @@ final class PlanCommand implements Callable<Integer> {
   @Mixin private TemperatureOptions temperatures = new TemperatureOptions();
 
   @Mixin private PlaceTemperatureOptions loggers = new PlaceTemperatureOptions();
+
+  @Option(
+      names = "--handout",
+      paramLabel = "FROM..TO",
+      converter = DaysConverter.class,
+      description =
+          "Also writes hand-out.pdf for whoever looks after the plants from one day of the season"
+              + " to another, such as 2026-12-20..2027-01-05.")
+  private Optional<DateSpan> handOut = Optional.empty();
 
   @Option(
       names = "--explain",
@@ -199,7 +213,24 @@ final class PlanCommand implements Callable<Integer> {
                   + ". Give another folder with -o.");
       return ExitCode.NOT_WRITTEN;
     }
+    if (handOut.isPresent() && !liesIn(planned, handOut.get())) {
+      err()
+          .println(
+              "--handout: the days lie outside winter "
+                  + planned
+                  + ", which runs from "
+                  + planned.start()
+                  + " to "
+                  + planned.endExclusive().minusDays(1)
+                  + "; give days of it, or another --season");
+      return ExitCode.WRONG_USE;
+    }
     return report(plan.get(), problems, folder, earlier);
+  }
+
+  private static boolean liesIn(Season season, DateSpan days) {
+    return season.contains(days.fromInclusive())
+        && season.contains(days.toExclusive().minusDays(1));
   }
 
   /** Why a plan can not be made as of that day. */
@@ -309,7 +340,8 @@ final class PlanCommand implements Callable<Integer> {
   private int report(SeasonPlan plan, Problems problems, OutputFolder folder, EarlierPlans earlier)
       throws IOException {
     Words words = Words.of(plan.inventory().settings().language());
-    SeasonReport report = ReportAuthor.write(plan, facts(plan, problems, earlier), words);
+    RunFacts facts = facts(plan, problems, earlier);
+    SeasonReport report = ReportAuthor.write(plan, facts, words);
     List<Path> written = List.of();
     if (!dryRun) {
       try {
@@ -320,6 +352,14 @@ final class PlanCommand implements Callable<Integer> {
             out ->
                 missing.addAll(
                     CalendarPdf.write(report, Palette.standard(), out).missingCharacters()));
+        if (handOut.isPresent()) {
+          List<HandOut> editions = HandOutAuthor.editions(plan, facts, words, handOut.get());
+          folder.prepare(
+              HAND_OUT,
+              out ->
+                  missing.addAll(
+                      HandOutPdf.write(editions, Palette.standard(), out).missingCharacters()));
+        }
         written = folder.replace();
         if (!missing.isEmpty()) {
           err().println("warning: the calendar's font lacks " + String.join(" ", missing));

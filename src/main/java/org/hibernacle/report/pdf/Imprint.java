@@ -2,6 +2,7 @@ package org.hibernacle.report.pdf;
 
 import java.time.LocalDate;
 import java.util.Locale;
+import org.hibernacle.report.HandOut;
 import org.hibernacle.report.SeasonReport;
 
 /**
@@ -32,5 +33,16 @@ record Imprint(
         report.letterPaper(),
         report.language(),
         report.dated());
+  }
+
+  static Imprint of(HandOut handOut) {
+    return new Imprint(
+        handOut.title(),
+        handOut.subtitle(),
+        handOut.pageFooter(),
+        handOut.digest(),
+        handOut.letterPaper(),
+        handOut.language(),
+        handOut.dated());
   }
 }
