@@ -101,8 +101,9 @@ public final class HandOutAuthor {
   }
 
   private List<Item> first() {
+    String mark = m.plan().plants().stream().map(p -> p.plant().id()).findFirst().orElse("1");
     return Stream.of("evening", "labels", "carry", "unsure")
-        .map(key -> point("", m.words().text("handout.first." + key)))
+        .map(key -> point("", m.words().text("handout.first." + key, mark)))
         .toList();
   }
 

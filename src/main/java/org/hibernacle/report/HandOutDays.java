@@ -2,10 +2,13 @@ package org.hibernacle.report;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
+import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -119,23 +122,29 @@ final class HandOutDays {
     return brevity.names(m.words(), heavy.stream().map(pm -> pm.plan().plant()).toList());
   }
 
-  /** What is to be done alike in several places. */
-  private record Work(LocalDate day, Task.Kind kind, LocalDate to) {}
+  /**
+   * What is to be done alike in several places.
+   *
+   * @param until last day; empty where it comes again every week
+   */
+  private record Work(LocalDate day, Task.Kind kind, Optional<LocalDate> until) {}
 
   private void tasks() {
     Map<Work, List<Task>> works = new LinkedHashMap<>();
     for (Task task : m.plan().tasks()) {
       if (overlaps(task, days) && toldHere(task.kind())) {
+        Optional<LocalDate> until = isWeekly(task) ? Optional.empty() : Optional.of(task.to());
         dates(task)
-            .forEach(
-                day ->
-                    works
-                        .computeIfAbsent(
-                            new Work(day, task.kind(), task.to()), w -> new ArrayList<>())
-                        .add(task));
+            .map(day -> new Work(day, task.kind(), until))
+            .forEach(work -> works.computeIfAbsent(work, w -> new ArrayList<>()).add(task));
       }
     }
-    works.forEach(this::work);
+    Set<Task.Kind> told = EnumSet.noneOf(Task.Kind.class);
+    works.forEach((work, tasks) -> work(work, tasks, told.add(work.kind())));
+  }
+
+  private static boolean isWeekly(Task task) {
+    return task.kind() == Task.Kind.WATER_STORE;
   }
 
   /** Lifts stand with their moves, the others have a part of their own. */
@@ -149,7 +158,7 @@ final class HandOutDays {
   private Stream<LocalDate> dates(Task task) {
     LocalDate first =
         task.from().isBefore(days.fromInclusive()) ? days.fromInclusive() : task.from();
-    if (task.kind() != Task.Kind.WATER_STORE) {
+    if (!isWeekly(task)) {
       return Stream.of(first);
     }
     return Stream.iterate(
@@ -158,45 +167,31 @@ final class HandOutDays {
         day -> day.plusDays(WEEK_DAYS));
   }
 
-  private void work(Work work, List<Task> tasks) {
+  /** The first of a kind in a whole sentence, if there is room, the others in short. */
+  private void work(Work work, List<Task> tasks, boolean first) {
     String places =
         tasks.stream()
-            .map(this::place)
-            .filter(p -> !p.isEmpty())
+            .map(Task::place)
+            .filter(place -> !place.isEmpty())
             .distinct()
             .collect(Collectors.joining(", "));
-    boolean weekly = work.kind() == Task.Kind.WATER_STORE;
-    boolean again = weekly && byDay.values().stream().flatMap(List::stream).anyMatch(this::waters);
-    String text =
-        brevity == Brevity.FULL && !again
-            ? TaskTable.sentence(m, tasks.get(0))
-            : m.words().text("task.short." + work.kind().name(), ids(tasks));
-    boolean goesOn = !weekly && work.to().isAfter(work.day());
-    add(
-        work.day(),
-        places,
-        goesOn ? m.words().text("handout.until", text, m.display().day(work.to())) : text);
-  }
-
-  private boolean waters(Item item) {
-    return item.text().equals(m.words().text("task.WATER_STORE"));
-  }
-
-  private String place(Task task) {
-    if (task.plantIds().isEmpty()) {
-      return task.place();
-    }
-    String ids = ids(List.of(task));
-    return task.place().isEmpty() ? ids : m.words().text("handout.place", task.place(), ids);
-  }
-
-  private String ids(List<Task> tasks) {
     List<Plant> plants =
         tasks.stream()
             .flatMap(t -> t.plantIds().stream())
             .distinct()
             .map(id -> m.plant(id).plant())
             .toList();
-    return brevity.names(m.words(), plants);
+    String text =
+        brevity == Brevity.FULL && first
+            ? TaskTable.sentence(m, tasks.get(0))
+            : m.words().text("task.short." + work.kind().name(), "");
+    if (!plants.isEmpty()) {
+      text = m.words().text("handout.task.plants", text, brevity.names(m.words(), plants));
+    }
+    Optional<LocalDate> goesOnTo = work.until().filter(to -> to.isAfter(work.day()));
+    if (goesOnTo.isPresent()) {
+      text = m.words().text("handout.until", text, m.display().day(goesOnTo.get()));
+    }
+    add(work.day(), places.isEmpty() ? "" : m.words().text("handout.task.at", places), text);
   }
 }

@@ -11,7 +11,7 @@ import java.util.OptionalDouble;
  * @param subtitle what sort of place it is
  * @param facts how cold, how warm, how full, and the rules that hold there
  * @param room how full it gets, week by week
- * @param tables what stands there, what is to be done there
+ * @param tables what is to be done there, what stands there
  */
 public record PlacePage(
     String title,

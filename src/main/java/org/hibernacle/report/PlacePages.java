@@ -34,11 +34,11 @@ final class PlacePages {
 
   private PlacePage page(PlaceForecast forecast) {
     List<Section> tables = new ArrayList<>();
-    tables.add(sojourns.table(forecast.place()));
     List<Task> tasks = tasks(forecast.place());
     if (!tasks.isEmpty()) {
       tables.add(TaskTable.ofPlace(m, tasks));
     }
+    tables.add(sojourns.table(forecast.place()));
     return new PlacePage(
         forecast.place().name(),
         m.words().of("place", forecast.place().kind()),

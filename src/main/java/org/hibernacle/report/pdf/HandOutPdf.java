@@ -66,7 +66,7 @@ public final class HandOutPdf {
     for (HandOut.Part part : handOut.parts()) {
       pages.addGap(8);
       PdfPTable table = table(part, pages.width());
-      pages.room(false, table.getRowHeight(0) + table.getRowHeight(1) + DOWN);
+      pages.room(false, table.getRowHeight(0) + DOWN);
       pages.bookmark(pages.root(), part.title());
       pages.add(table);
     }
@@ -88,9 +88,15 @@ public final class HandOutPdf {
     PdfPCell heading =
         Cells.padded(
             Cells.of(type.phrase(part.title(), Style.HEADING.at(14).in(part.role()))), 4, 3);
-    table.addCell(Cells.filled(heading, type.palette().look(part.role())));
+    PdfPTable block = new PdfPTable(1);
+    block.addCell(Cells.filled(heading, type.palette().look(part.role())));
     for (HandOut.Item item : part.items()) {
-      table.addCell(Cells.of(row(item, width)));
+      block.addCell(Cells.of(row(item, width)));
+      // What heads others is not parted from the first of them.
+      if (item.kind() != HandOut.Kind.LEAD) {
+        table.addCell(Cells.of(block));
+        block = new PdfPTable(1);
+      }
     }
     return table;
   }

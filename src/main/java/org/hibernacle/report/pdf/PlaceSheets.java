@@ -14,7 +14,7 @@ import org.hibernacle.report.Words;
 
 /** A page for each place, to be hung up there. */
 final class PlaceSheets {
-  private static final float CHART = 120;
+  private static final float CHART = 96;
   private static final float SIZE_PT = 11;
 
   private final Pages pages;

@@ -79,17 +79,16 @@ final class RoomDrawing {
 
   /** A bar that is more than the room there is has a hatched field. */
   private void bar(PdfContentByte canvas, TimeAxis axis, PlacePage.Week week, float height) {
-    Palette.Look look = type.palette().look(week.over() ? StyleRole.DANGER : StyleRole.HEADING);
     float from = axis.x(week.start()) + 0.6f;
     float width = axis.x(week.start().plusWeeks(1)) - from - 0.6f;
-    StandPattern.draw(
-        canvas,
-        look,
-        week.over() ? Strips.Stand.ROOF : Strips.Stand.BENCH,
-        from,
-        BOTTOM,
-        width,
-        height);
+    if (week.over()) {
+      Palette.Look look = type.palette().look(StyleRole.DANGER);
+      StandPattern.draw(canvas, look, Strips.Stand.ROOF, from, BOTTOM, width, height);
+    } else {
+      canvas.setColorFill(new Color(type.palette().line()));
+      canvas.rectangle(from, BOTTOM, width, height);
+      canvas.fill();
+    }
   }
 
   private void line(PdfContentByte canvas, TimeAxis axis, float y, String label) {
