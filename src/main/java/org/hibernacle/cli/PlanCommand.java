@@ -42,6 +42,8 @@ import org.hibernacle.report.SeasonReport;
 import org.hibernacle.report.Words;
 import org.hibernacle.report.pdf.CalendarPdf;
 import org.hibernacle.report.pdf.HandOutPdf;
+import org.hibernacle.report.pdf.Missing;
+import org.hibernacle.report.pdf.PaperFont;
 import org.hibernacle.report.xlsx.WorkbookWriter;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -113,6 +115,8 @@ final class PlanCommand implements Callable<Integer> {
 
   @Mixin private PlaceTemperatureOptions loggers = new PlaceTemperatureOptions();
 
+  @Mixin private FontOption fontOption = new FontOption();
+
   @Option(
       names = "--handout",
       paramLabel = "FROM..TO",
@@ -163,6 +167,7 @@ final class PlanCommand implements Callable<Integer> {
         inventory.isPresent()
             ? loggers.read(inventory.get(), temperatures.forReading().unit(), problems)
             : Map.of();
+    Optional<PaperFont> font = fontOption.read(problems);
     OutputFolder folder = new OutputFolder(folder());
     Problems earlierProblems = new Problems();
     EarlierPlans earlier =
@@ -225,7 +230,7 @@ final class PlanCommand implements Callable<Integer> {
                   + "; give days of it, or another --season");
       return ExitCode.WRONG_USE;
     }
-    return report(plan.get(), problems, folder, earlier);
+    return report(plan.get(), problems, folder, earlier, font);
   }
 
   private static boolean liesIn(Season season, DateSpan days) {
@@ -337,7 +342,12 @@ final class PlanCommand implements Callable<Integer> {
         earlier.known(plan.season()).map(EarlierPlan::asPlanned));
   }
 
-  private int report(SeasonPlan plan, Problems problems, OutputFolder folder, EarlierPlans earlier)
+  private int report(
+      SeasonPlan plan,
+      Problems problems,
+      OutputFolder folder,
+      EarlierPlans earlier,
+      Optional<PaperFont> font)
       throws IOException {
     Words words = Words.of(plan.inventory().settings().language());
     RunFacts facts = facts(plan, problems, earlier);
@@ -345,25 +355,24 @@ final class PlanCommand implements Callable<Integer> {
     List<Path> written = List.of();
     if (!dryRun) {
       try {
-        List<String> missing = new ArrayList<>();
+        List<Missing> missing = new ArrayList<>();
+        List<Missing> alsoMissing = new ArrayList<>();
         folder.prepare(WORKBOOK, out -> WorkbookWriter.write(report, out));
         folder.prepare(
             CALENDAR,
             out ->
-                missing.addAll(
-                    CalendarPdf.write(report, Palette.standard(), out).missingCharacters()));
+                missing.addAll(CalendarPdf.write(report, Palette.standard(), font, out).missing()));
         if (handOut.isPresent()) {
           List<HandOut> editions = HandOutAuthor.editions(plan, facts, words, handOut.get());
           folder.prepare(
               HAND_OUT,
               out ->
-                  missing.addAll(
-                      HandOutPdf.write(editions, Palette.standard(), out).missingCharacters()));
+                  alsoMissing.addAll(
+                      HandOutPdf.write(editions, Palette.standard(), font, out).missing()));
         }
         written = folder.replace();
-        if (!missing.isEmpty()) {
-          err().println("warning: the calendar's font lacks " + String.join(" ", missing));
-        }
+        FontOption.warn(CALENDAR, missing, err());
+        FontOption.warn(HAND_OUT, alsoMissing, err());
       } catch (IOException e) {
         err().println("Output could not be written: " + e.getMessage());
         err().println("Files that were there are untouched.");

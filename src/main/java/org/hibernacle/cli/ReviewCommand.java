@@ -28,6 +28,8 @@ import org.hibernacle.report.RunFacts;
 import org.hibernacle.report.SeasonReport;
 import org.hibernacle.report.Words;
 import org.hibernacle.report.pdf.CalendarPdf;
+import org.hibernacle.report.pdf.Missing;
+import org.hibernacle.report.pdf.PaperFont;
 import org.hibernacle.report.xlsx.WorkbookWriter;
 import org.hibernacle.review.ReviewQuestion;
 import org.hibernacle.review.Reviewer;
@@ -84,6 +86,8 @@ final class ReviewCommand implements Callable<Integer> {
 
   @Mixin private PlaceTemperatureOptions loggers = new PlaceTemperatureOptions();
 
+  @Mixin private FontOption fontOption = new FontOption();
+
   @Option(names = "--dry-run", description = "Reviews and prints the summary, writes nothing.")
   private boolean dryRun;
 
@@ -113,6 +117,7 @@ final class ReviewCommand implements Callable<Integer> {
         inventory.isPresent()
             ? loggers.read(inventory.get(), temperatures.forReading().unit(), problems)
             : Map.of();
+    Optional<PaperFont> font = fontOption.read(problems);
     if (log.isEmpty() || series.isEmpty() || problems.hasErrors()) {
       ProblemPrinter.printForStop(problems, err());
       return ExitCode.BAD_INPUT;
@@ -127,7 +132,7 @@ final class ReviewCommand implements Callable<Integer> {
       ProblemPrinter.printBriefly(
           Stream.concat(problems.sorted().stream(), review.get().notes().stream()).toList(), err());
     }
-    return report(review.get(), problems, folder);
+    return report(review.get(), problems, folder, font);
   }
 
   /** What is read is never written to, whatever it is called. */
@@ -159,7 +164,8 @@ final class ReviewCommand implements Callable<Integer> {
     return ExitCode.BAD_INPUT;
   }
 
-  private int report(SeasonReview review, Problems problems, OutputFolder folder)
+  private int report(
+      SeasonReview review, Problems problems, OutputFolder folder, Optional<PaperFont> font)
       throws IOException {
     Words words = Words.of(review.inventory().settings().language());
     RunFacts facts = facts(review, problems);
@@ -177,18 +183,15 @@ final class ReviewCommand implements Callable<Integer> {
     List<Path> written = List.of();
     if (!dryRun) {
       try {
-        List<String> missing = new ArrayList<>();
+        List<Missing> missing = new ArrayList<>();
         folder.prepare(REVIEW, out -> WorkbookWriter.write(report, out));
         folder.prepare(INVENTORY, out -> WorkbookWriter.write(inventory, out));
         folder.prepare(
             PAPER,
             out ->
-                missing.addAll(
-                    CalendarPdf.write(report, Palette.standard(), out).missingCharacters()));
+                missing.addAll(CalendarPdf.write(report, Palette.standard(), font, out).missing()));
         written = folder.replace();
-        if (!missing.isEmpty()) {
-          err().println("warning: the review's font lacks " + String.join(" ", missing));
-        }
+        FontOption.warn(PAPER, missing, err());
       } catch (IOException e) {
         err().println("Output could not be written: " + e.getMessage());
         err().println("Files that were there are untouched.");

@@ -8,6 +8,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
+import java.util.Optional;
 import org.hibernacle.report.HandOut;
 import org.hibernacle.report.Palette;
 import org.hibernacle.report.Words;
@@ -37,14 +38,16 @@ public final class HandOutPdf {
    *
    * @param editions the fullest first; never empty
    * @param palette colours of all pages
+   * @param font for characters that the program's own fonts lack
    */
-  public static CalendarPdf.Result write(List<HandOut> editions, Palette palette, OutputStream out)
+  public static CalendarPdf.Result write(
+      List<HandOut> editions, Palette palette, Optional<PaperFont> font, OutputStream out)
       throws IOException {
     int pages = Integer.MAX_VALUE;
     ByteArrayOutputStream file = new ByteArrayOutputStream();
-    Typefaces type = new Typefaces(palette);
+    Typefaces type = new Typefaces(palette, font);
     for (HandOut edition : editions) {
-      type = new Typefaces(palette);
+      type = new Typefaces(palette, font);
       HandOutPdf pdf = new HandOutPdf(edition, type);
       // The first round only counts: each page names the number of pages.
       pages = pdf.layOut(OutputStream.nullOutputStream(), HandOut.MOST_PAGES);
@@ -55,7 +58,7 @@ public final class HandOutPdf {
       }
     }
     file.writeTo(out);
-    return new CalendarPdf.Result(type.missingCharacters(), pages);
+    return new CalendarPdf.Result(type.missing(), pages);
   }
 
   private int layOut(OutputStream out, int count) {

@@ -308,7 +308,7 @@ class CalendarPdfTest {
     CalendarPdf.Result result = CalendarPdf.write(report, Palette.standard(), out);
     assertEquals(
         List.of("\u683d (U+683D)", "\u76c6 (U+76C6)", "\ud83c\udf32 (U+1F332)"),
-        result.missingCharacters());
+        result.missing().stream().map(Missing::character).toList());
     try (PdfProbe pdf = PdfProbe.of(report)) {
       assertTrue(
           pdf.text(1).contains("Winter \ufffd\ufffd, \ufffd Ahorn \u2610 \u2713 \u2744 caf\u00e9"),

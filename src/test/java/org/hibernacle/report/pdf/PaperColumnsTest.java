@@ -8,6 +8,7 @@ import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.hibernacle.report.Cell;
 import org.hibernacle.report.Display;
@@ -24,7 +25,7 @@ class PaperColumnsTest {
   private final Pages pages;
 
   PaperColumnsTest() throws IOException {
-    type = new Typefaces(Palette.standard());
+    type = new Typefaces(Palette.standard(), Optional.empty());
     boxes = new CellBoxes(type, new Display(words));
     Imprint imprint = Imprint.of(PaperReports.season());
     PageFrame frame = new PageFrame(imprint, type, words, 1);
