@@ -200,7 +200,7 @@ public final class Fixtures {
               LocalDate.of(2025, 1, 22),
               List.of(61, 61, 70, 82, 151, 151).get(n),
               Optional.empty(),
-              List.of(16.5, 16.5, 9.25, 21.0, 11.5, 20.0).get(n),
+              List.of(16.5, 16.5, 9.5, 21.0, 11.5, 20.0).get(n),
               LocalDate.of(2022, 11, 2)));
     }
     return forecasts;

@@ -12,7 +12,7 @@ import org.hibernacle.report.Section;
 import org.hibernacle.report.Words;
 
 /**
- * The report on paper: overview, plants, months, the other sections, places.
+ * The report on paper: overview, plants, months, places, the other sections.
  *
  * <p>Equal reports give equal bytes, whatever the machine's language, zone and clock.
  */
@@ -73,10 +73,10 @@ public final class CalendarPdf {
     }
     report.paper().strips().ifPresent(strips -> new StripTable(paper, type, words).add(strips));
     new MonthPages(paper, type, words, report).add();
+    new PlaceSheets(paper, type, boxes, words).add(report.paper().places());
     for (Section section : forPaper(report, false)) {
       new SectionTable(paper, type, boxes, section).add();
     }
-    new PlaceSheets(paper, type, boxes, words).add(report.paper().places());
     return paper.close();
   }
 
