@@ -181,7 +181,10 @@ final class PlanCommand implements Callable<Integer> {
       err().println("It may hold a filled-in log, so it is not replaced. Move it away first.");
       return ExitCode.NOT_WRITTEN;
     }
-    Optional<String> wrongUse = asOf.flatMap(day -> wrongUse(day, inventory.get()));
+    boolean southern = inventory.get().settings().southern();
+    Optional<String> wrongUse =
+        asOf.flatMap(day -> wrongUse(day, inventory.get()))
+            .or(() -> season.flatMap(year -> handOutOutside(new Season(year, southern))));
     if (wrongUse.isPresent()) {
       err().println(wrongUse.get());
       return ExitCode.WRONG_USE;
@@ -218,24 +221,30 @@ final class PlanCommand implements Callable<Integer> {
                   + ". Give another folder with -o.");
       return ExitCode.NOT_WRITTEN;
     }
-    if (handOut.isPresent() && !liesIn(planned, handOut.get())) {
-      err()
-          .println(
-              "--handout: the days lie outside winter "
-                  + planned
-                  + ", which runs from "
-                  + planned.start()
-                  + " to "
-                  + planned.endExclusive().minusDays(1)
-                  + "; give days of it, or another --season");
+    Optional<String> outside = handOutOutside(planned);
+    if (outside.isPresent()) {
+      err().println(outside.get());
       return ExitCode.WRONG_USE;
     }
     return report(plan.get(), problems, folder, earlier, font);
   }
 
-  private static boolean liesIn(Season season, DateSpan days) {
-    return season.contains(days.fromInclusive())
-        && season.contains(days.toExclusive().minusDays(1));
+  /** Why the hand-out can not be written from a plan of that season. */
+  private Optional<String> handOutOutside(Season planned) {
+    return handOut
+        .filter(
+            days ->
+                !planned.contains(days.fromInclusive())
+                    || !planned.contains(days.toExclusive().minusDays(1)))
+        .map(
+            days ->
+                "--handout: the days lie outside winter "
+                    + planned
+                    + ", which runs from "
+                    + planned.start()
+                    + " to "
+                    + planned.endExclusive().minusDays(1)
+                    + "; give days of it, or another --season");
   }
 
   /** Why a plan can not be made as of that day. */

@@ -1,5 +1,6 @@
 package org.hibernacle.report;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.hibernacle.model.Plant;
@@ -38,8 +39,9 @@ enum Brevity {
     return groups;
   }
 
-  /** The plants, and how many are left out. */
-  String names(Words words, List<Plant> plants) {
+  /** The plants by Id, and how many are left out. */
+  String names(Words words, List<Plant> some) {
+    List<Plant> plants = some.stream().sorted(Comparator.comparing(Plant::id)).toList();
     if (plants.size() <= withNames) {
       return plants.stream().map(p -> p.id() + " " + p.name()).collect(Collectors.joining(", "));
     }

@@ -13,6 +13,7 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Row;
@@ -49,13 +50,42 @@ class PlanCommandTest {
 
   @Test
   void tooLittleRoomIsDoneButSaidLoudlyAndTwiceTheSameBytes() throws IOException {
-    assertEquals(ExitCode.UNPROTECTED, run("plan", TOO_LITTLE_ROOM, WEATHER, "-o", folder, QUICK));
+    Object[] args = {
+      "plan", TOO_LITTLE_ROOM, WEATHER, "-o", folder, QUICK, "--handout=2026-12-20..2027-01-05"
+    };
+    assertEquals(ExitCode.UNPROTECTED, run(args));
     assertTrue(out.toString().contains("CANNOT BE PROTECTED"), out.toString());
-    byte[] workbook = Files.readAllBytes(folder.resolve("season-plan.xlsx"));
-    byte[] calendar = Files.readAllBytes(folder.resolve("season-calendar.pdf"));
-    assertEquals(ExitCode.UNPROTECTED, run("plan", TOO_LITTLE_ROOM, WEATHER, "-o", folder, QUICK));
-    assertArrayEquals(workbook, Files.readAllBytes(folder.resolve("season-plan.xlsx")));
-    assertArrayEquals(calendar, Files.readAllBytes(folder.resolve("season-calendar.pdf")));
+    List<String> files = List.of("hand-out.pdf", "season-calendar.pdf", "season-plan.xlsx");
+    assertEquals(files, names(folder));
+    List<byte[]> before = new ArrayList<>();
+    for (String file : files) {
+      assertTrue(out.toString().contains("Wrote " + folder.resolve(file)), out.toString());
+      before.add(Files.readAllBytes(folder.resolve(file)));
+    }
+    assertEquals(ExitCode.UNPROTECTED, run(args));
+    for (int i = 0; i < files.size(); i++) {
+      assertArrayEquals(before.get(i), Files.readAllBytes(folder.resolve(files.get(i))));
+    }
+  }
+
+  @Test
+  void aHandOutForDaysOfAnotherWinterIsRefused() throws IOException {
+    String days = "--handout=2026-06-20..2026-07-02";
+    int code = run("plan", TOO_LITTLE_ROOM, WEATHER, "-o", folder, "--season", "2026", days);
+    assertEquals(ExitCode.WRONG_USE, code);
+    assertTrue(
+        err.toString().contains("outside winter 2026/27, which runs from 2026-07-01 to 2027-06-30"),
+        err.toString());
+    assertEquals(List.of(), names(folder));
+  }
+
+  @Test
+  void aFontThatIsNoneIsToldBeforeAnythingIsPlanned() throws IOException {
+    Path font = folder.resolve("none.ttf");
+    int code = run("plan", TOO_LITTLE_ROOM, WEATHER, "-o", folder, "--font", font);
+    assertEquals(ExitCode.BAD_INPUT, code);
+    assertTrue(err.toString().contains("none.ttf [OU-631]: there is no such file"), err.toString());
+    assertEquals(List.of(), names(folder));
   }
 
   @Test

@@ -106,7 +106,7 @@ class HandOutAuthorTest {
     double figure = Double.parseDouble(item.label().replaceAll(" \u00b0C or colder:", ""));
     boolean named =
         item.text().matches("(?s).*\\b" + plant.id() + "\\b.*")
-            || item.text().contains(", all ")
+            || item.text().matches(".*, (all|both) .*")
             || item.text().contains(" more (");
     return named && figure >= t.stationC();
   }

@@ -53,7 +53,7 @@ class HandOutPdfTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"1, METRIC", "1, US", "20, US", "150, METRIC"})
+  @CsvSource({"1, US", "20, US", "150, METRIC"})
   void hasTwoToFourPagesInLargeLettersHoweverLargeTheGarden(int times, Settings.Units units)
       throws IOException {
     Locale language = units == Settings.Units.US ? Locale.US : Locale.UK;
@@ -72,7 +72,8 @@ class HandOutPdfTest {
       String words = pdf.text();
       assertEquals(units == Settings.Units.US, words.contains("\u00b0F"));
       assertEquals(units == Settings.Units.METRIC, words.contains("\u00b0C"));
-      assertEquals(times > 1, words.contains(" more (the season calendar names them)"));
+      assertEquals(
+          times > 1, PdfProbe.squeezed(words).contains("more(theseasoncalendarnamesthem)"));
     }
   }
 
