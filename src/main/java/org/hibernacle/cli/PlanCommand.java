@@ -17,7 +17,6 @@ import org.hibernacle.input.LogRows;
 import org.hibernacle.input.Problems;
 import org.hibernacle.input.SpeciesCatalogue;
 import org.hibernacle.input.TemperatureCsv;
-import org.hibernacle.model.DateSpan;
 import org.hibernacle.model.Inventory;
 import org.hibernacle.model.MoveMade;
 import org.hibernacle.model.MovePlanned;
@@ -31,8 +30,6 @@ import org.hibernacle.planning.Question;
 import org.hibernacle.planning.SeasonPlan;
 import org.hibernacle.planning.SeasonPlanner;
 import org.hibernacle.planning.WinterJudged;
-import org.hibernacle.report.HandOut;
-import org.hibernacle.report.HandOutAuthor;
 import org.hibernacle.report.Hindsight;
 import org.hibernacle.report.Palette;
 import org.hibernacle.report.PlantStory;
@@ -41,7 +38,6 @@ import org.hibernacle.report.RunFacts;
 import org.hibernacle.report.SeasonReport;
 import org.hibernacle.report.Words;
 import org.hibernacle.report.pdf.CalendarPdf;
-import org.hibernacle.report.pdf.HandOutPdf;
 import org.hibernacle.report.pdf.Missing;
 import org.hibernacle.report.pdf.PaperFont;
 import org.hibernacle.report.xlsx.WorkbookWriter;
@@ -70,7 +66,6 @@ import picocli.CommandLine.Spec;
 final class PlanCommand implements Callable<Integer> {
   static final String WORKBOOK = "season-plan.xlsx";
   static final String CALENDAR = "season-calendar.pdf";
-  static final String HAND_OUT = "hand-out.pdf";
 
   @Spec private CommandSpec spec;
 
@@ -117,14 +112,7 @@ final class PlanCommand implements Callable<Integer> {
 
   @Mixin private FontOption fontOption = new FontOption();
 
-  @Option(
-      names = "--handout",
-      paramLabel = "FROM..TO",
-      converter = DaysConverter.class,
-      description =
-          "Also writes hand-out.pdf for whoever looks after the plants from one day of the season"
-              + " to another, such as 2026-12-20..2027-01-05.")
-  private Optional<DateSpan> handOut = Optional.empty();
+  @Mixin private HandOutOption handOut = new HandOutOption();
 
   @Option(
       names = "--explain",
@@ -184,7 +172,7 @@ final class PlanCommand implements Callable<Integer> {
     boolean southern = inventory.get().settings().southern();
     Optional<String> wrongUse =
         asOf.flatMap(day -> wrongUse(day, inventory.get()))
-            .or(() -> season.flatMap(year -> handOutOutside(new Season(year, southern))));
+            .or(() -> season.flatMap(year -> handOut.outside(new Season(year, southern))));
     if (wrongUse.isPresent()) {
       err().println(wrongUse.get());
       return ExitCode.WRONG_USE;
@@ -221,30 +209,12 @@ final class PlanCommand implements Callable<Integer> {
                   + ". Give another folder with -o.");
       return ExitCode.NOT_WRITTEN;
     }
-    Optional<String> outside = handOutOutside(planned);
+    Optional<String> outside = handOut.outside(planned);
     if (outside.isPresent()) {
       err().println(outside.get());
       return ExitCode.WRONG_USE;
     }
     return report(plan.get(), problems, folder, earlier, font);
-  }
-
-  /** Why the hand-out can not be written from a plan of that season. */
-  private Optional<String> handOutOutside(Season planned) {
-    return handOut
-        .filter(
-            days ->
-                !planned.contains(days.fromInclusive())
-                    || !planned.contains(days.toExclusive().minusDays(1)))
-        .map(
-            days ->
-                "--handout: the days lie outside winter "
-                    + planned
-                    + ", which runs from "
-                    + planned.start()
-                    + " to "
-                    + planned.endExclusive().minusDays(1)
-                    + "; give days of it, or another --season");
   }
 
   /** Why a plan can not be made as of that day. */
@@ -365,23 +335,15 @@ final class PlanCommand implements Callable<Integer> {
     if (!dryRun) {
       try {
         List<Missing> missing = new ArrayList<>();
-        List<Missing> alsoMissing = new ArrayList<>();
         folder.prepare(WORKBOOK, out -> WorkbookWriter.write(report, out));
         folder.prepare(
             CALENDAR,
             out ->
                 missing.addAll(CalendarPdf.write(report, Palette.standard(), font, out).missing()));
-        if (handOut.isPresent()) {
-          List<HandOut> editions = HandOutAuthor.editions(plan, facts, words, handOut.get());
-          folder.prepare(
-              HAND_OUT,
-              out ->
-                  alsoMissing.addAll(
-                      HandOutPdf.write(editions, Palette.standard(), font, out).missing()));
-        }
+        List<Missing> alsoMissing = handOut.prepare(folder, plan, facts, words, font);
         written = folder.replace();
         FontOption.warn(CALENDAR, missing, err());
-        FontOption.warn(HAND_OUT, alsoMissing, err());
+        FontOption.warn(HandOutOption.FILE, alsoMissing, err());
       } catch (IOException e) {
         err().println("Output could not be written: " + e.getMessage());
         err().println("Files that were there are untouched.");
