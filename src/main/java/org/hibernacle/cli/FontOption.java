@@ -17,7 +17,9 @@ final class FontOption {
   /** Larger than any font of all scripts. */
   private static final long MOST_BYTES = 64L * 1024 * 1024;
 
-  private static final int LONGEST_TEXT = 60;
+  /** Characters told on each side of one that is missing. */
+  private static final int AROUND = 30;
+
   private static final int MOST_CHARACTERS = 20;
 
   @Option(
@@ -61,7 +63,7 @@ final class FontOption {
     List<String> found = new ArrayList<>();
     missing.stream()
         .limit(MOST_CHARACTERS)
-        .forEach(m -> found.add(m.character() + " in \"" + shortened(m.text()) + "\""));
+        .forEach(m -> found.add(m.character() + " in \"" + around(m) + "\""));
     if (missing.size() > MOST_CHARACTERS) {
       found.add("and " + (missing.size() - MOST_CHARACTERS) + " more");
     }
@@ -74,9 +76,16 @@ final class FontOption {
     ProblemPrinter.print(problems, err);
   }
 
-  private static String shortened(String text) {
-    return text.codePointCount(0, text.length()) <= LONGEST_TEXT
-        ? text
-        : text.substring(0, text.offsetByCodePoints(0, LONGEST_TEXT)) + "...";
+  /** The text with the character, cut to its neighbourhood. */
+  private static String around(Missing missing) {
+    int[] text = missing.text().codePoints().toArray();
+    int at = 0;
+    while (at < text.length - 1 && text[at] != missing.codePoint()) {
+      at++;
+    }
+    int from = Math.max(0, at - AROUND);
+    int to = Math.min(text.length, at + AROUND);
+    String told = new String(text, from, to - from).replace('\n', ' ').strip();
+    return (from > 0 ? "..." : "") + told + (to < text.length ? "..." : "");
   }
 }

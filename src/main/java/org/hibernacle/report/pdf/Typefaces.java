@@ -63,6 +63,10 @@ final class Typefaces {
 
   /** Words ready to be set. */
   Phrase phrase(String words, Style style) {
+    Normalizer.normalize(words, Normalizer.Form.NFC)
+        .codePoints()
+        .filter(c -> isMissing(c, style))
+        .forEach(c -> missing.putIfAbsent(c, words));
     Phrase phrase = new Phrase();
     for (Run run : runs(words, style)) {
       Chunk chunk = new Chunk(run.text(), font(run.face(), style));
@@ -100,12 +104,25 @@ final class Typefaces {
     return missing.entrySet().stream().map(e -> new Missing(e.getKey(), e.getValue())).toList();
   }
 
+  /** Whether no face has the character; white space is never missing. */
+  private boolean isMissing(int c, Style style) {
+    return c != '\n'
+        && c != '\t'
+        && c != '\r'
+        && !own(style).charExists(c)
+        && (other.isEmpty() || !other.get().charExists(c));
+  }
+
+  private BaseFont own(Style style) {
+    return style.bold() ? bold : regular;
+  }
+
   /** Neighbouring letters of one face. */
   private record Run(BaseFont face, String text) {}
 
   private List<Run> runs(String words, Style style) {
     List<Run> runs = new ArrayList<>();
-    BaseFont own = style.bold() ? bold : regular;
+    BaseFont own = own(style);
     BaseFont face = own;
     StringBuilder text = new StringBuilder(words.length());
     for (int c : Normalizer.normalize(words, Normalizer.Form.NFC).codePoints().toArray()) {
@@ -114,11 +131,10 @@ final class Typefaces {
       if (c == '\t' || c == '\r') {
         shown = ' ';
       } else if (c != '\n' && !own.charExists(c)) {
-        if (other.isPresent() && other.get().charExists(c)) {
-          next = other.get();
-        } else {
-          missing.putIfAbsent(c, words);
+        if (isMissing(c, style)) {
           shown = REPLACEMENT;
+        } else {
+          next = other.orElseThrow();
         }
       }
       if (next != face && !text.isEmpty()) {
