@@ -39,6 +39,8 @@ import org.hibernacle.report.SeasonReport;
 import org.hibernacle.report.Words;
 import org.hibernacle.report.pdf.CalendarPdf;
 import org.hibernacle.report.xlsx.WorkbookTemplate;
+import org.hibernacle.report.pdf.Missing;
+import org.hibernacle.report.pdf.PaperFont;
 import org.hibernacle.report.xlsx.WorkbookWriter;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -114,6 +116,10 @@ final class PlanCommand implements Callable<Integer> {
   @Mixin private ExtraFiles extras = new ExtraFiles();
   @Mixin private TemplateOption look = new TemplateOption();
 
+  @Mixin private FontOption fontOption = new FontOption();
+
+  @Mixin private HandOutOption handOut = new HandOutOption();
+
   @Option(
       names = "--explain",
       paramLabel = "ID",
@@ -156,6 +162,7 @@ final class PlanCommand implements Callable<Integer> {
             ? loggers.read(inventory.get(), temperatures.forReading().unit(), problems)
             : Map.of();
     WorkbookTemplate template = look.read(problems);
+    Optional<PaperFont> font = fontOption.read(problems);
     OutputFolder folder = new OutputFolder(folder());
     if (look.is(folder.target(WORKBOOK))) {
       err().println(folder.target(WORKBOOK) + " is the template. Give another folder with -o.");
@@ -173,7 +180,10 @@ final class PlanCommand implements Callable<Integer> {
       err().println("It may hold a filled-in log, so it is not replaced. Move it away first.");
       return ExitCode.NOT_WRITTEN;
     }
-    Optional<String> wrongUse = asOf.flatMap(day -> wrongUse(day, inventory.get()));
+    boolean southern = inventory.get().settings().southern();
+    Optional<String> wrongUse =
+        asOf.flatMap(day -> wrongUse(day, inventory.get()))
+            .or(() -> season.flatMap(year -> handOut.outside(new Season(year, southern))));
     if (wrongUse.isPresent()) {
       err().println(wrongUse.get());
       return ExitCode.WRONG_USE;
@@ -210,7 +220,12 @@ final class PlanCommand implements Callable<Integer> {
                   + ". Give another folder with -o.");
       return ExitCode.NOT_WRITTEN;
     }
-    return report(plan.get(), problems, folder, earlier, template);
+    Optional<String> outside = handOut.outside(planned);
+    if (outside.isPresent()) {
+      err().println(outside.get());
+      return ExitCode.WRONG_USE;
+    }
+    return report(plan.get(), problems, folder, earlier, template, font);
   }
 
   /** Why a plan can not be made as of that day. */
@@ -325,7 +340,8 @@ final class PlanCommand implements Callable<Integer> {
       Problems problems,
       OutputFolder folder,
       EarlierPlans earlier,
-      WorkbookTemplate template)
+      WorkbookTemplate template,
+      Optional<PaperFont> font)
       throws IOException {
     Words words = Words.of(plan.inventory().settings().language());
     RunFacts facts = facts(plan, problems, earlier);

@@ -28,6 +28,8 @@ import org.hibernacle.report.SeasonReport;
 import org.hibernacle.report.Words;
 import org.hibernacle.report.pdf.CalendarPdf;
 import org.hibernacle.report.xlsx.WorkbookTemplate;
+import org.hibernacle.report.pdf.Missing;
+import org.hibernacle.report.pdf.PaperFont;
 import org.hibernacle.report.xlsx.WorkbookWriter;
 import org.hibernacle.review.ReviewQuestion;
 import org.hibernacle.review.Reviewer;
@@ -85,6 +87,7 @@ final class ReviewCommand implements Callable<Integer> {
   @Mixin private PlaceTemperatureOptions loggers = new PlaceTemperatureOptions();
 
   @Mixin private TemplateOption look = new TemplateOption();
+  @Mixin private FontOption fontOption = new FontOption();
 
   @Option(names = "--dry-run", description = "Reviews and prints the summary, writes nothing.")
   private boolean dryRun;
@@ -116,6 +119,7 @@ final class ReviewCommand implements Callable<Integer> {
             ? loggers.read(inventory.get(), temperatures.forReading().unit(), problems)
             : Map.of();
     WorkbookTemplate template = look.read(problems);
+    Optional<PaperFont> font = fontOption.read(problems);
     if (log.isEmpty() || series.isEmpty() || problems.hasErrors()) {
       ProblemPrinter.printForStop(problems, err());
       return ExitCode.BAD_INPUT;
@@ -130,7 +134,7 @@ final class ReviewCommand implements Callable<Integer> {
       ProblemPrinter.printBriefly(
           Stream.concat(problems.sorted().stream(), review.get().notes().stream()).toList(), err());
     }
-    return report(review.get(), problems, folder, template);
+    return report(review.get(), problems, folder, template, font);
   }
 
   /** What is read is never written to, whatever it is called. */
@@ -164,7 +168,11 @@ final class ReviewCommand implements Callable<Integer> {
   }
 
   private int report(
-      SeasonReview review, Problems problems, OutputFolder folder, WorkbookTemplate template)
+      SeasonReview review,
+      Problems problems,
+      OutputFolder folder,
+      WorkbookTemplate template,
+      Optional<PaperFont> font)
       throws IOException {
     Words words = Words.of(review.inventory().settings().language());
     RunFacts facts = facts(review, problems);
@@ -191,9 +199,7 @@ final class ReviewCommand implements Callable<Integer> {
                 missing.addAll(
                     CalendarPdf.write(report, template.palette(), out).missingCharacters()));
         written = folder.replace();
-        if (!missing.isEmpty()) {
-          err().println("warning: the review's font lacks " + String.join(" ", missing));
-        }
+        FontOption.warn(PAPER, missing, err());
       } catch (IOException e) {
         err().println("Output could not be written: " + e.getMessage());
         err().println("Files that were there are untouched.");

@@ -18,6 +18,8 @@ import org.hibernacle.thermal.ModelError;
  * @param medianDaysAbove5C days with a mean above 5 °C between November and March (May and
  *     September in the south), median of the winters
  * @param modelError how far the model was from the place's logger, where it has one
+ * @param warmestC highest air in the place in these five months of any winter, °C
+ * @param warmestDay when that was
  */
 public record PlaceForecast(
     Place place,
@@ -26,7 +28,9 @@ public record PlaceForecast(
     Season coldestWinter,
     LocalDate coldestDay,
     int medianDaysAbove5C,
-    Optional<ModelError> modelError) {
+    Optional<ModelError> modelError,
+    double warmestC,
+    LocalDate warmestDay) {
 
   /**
    * One week.

@@ -36,6 +36,8 @@ final class PlaceForecasts {
     double coldest = Double.POSITIVE_INFINITY;
     int coldestWinter = 0;
     int coldestHour = 0;
+    double warmest = Double.NEGATIVE_INFINITY;
+    LocalDate warmestDay = winters.season().start();
     List<Integer> warmDays = new ArrayList<>();
     for (int w = 0; w < winters.count(); w++) {
       double[] airC = winters.simulator(w).climate(p).airC();
@@ -46,7 +48,14 @@ final class PlaceForecasts {
           coldestWinter = w;
         }
       }
-      warmDays.add(warmDays(winters.winter(w), airC));
+      Winter winter = winters.winter(w);
+      for (int hour = 24 * winterFrom(winter); hour < 24 * winterTo(winter); hour++) {
+        if (airC[hour] > warmest) {
+          warmest = airC[hour];
+          warmestDay = winters.measuredOn(w, hour / 24);
+        }
+      }
+      warmDays.add(warmDays(winter, airC));
     }
     warmDays.sort(null);
     return new PlaceForecast(
@@ -56,15 +65,14 @@ final class PlaceForecasts {
         winters.winter(coldestWinter).season(),
         winters.measuredOn(coldestWinter, coldestHour / 24),
         warmDays.get(warmDays.size() / 2),
-        winters.modelError(p));
+        winters.modelError(p),
+        warmest,
+        warmestDay);
   }
 
   private static int warmDays(Winter winter, double[] airC) {
-    Season season = winter.season();
-    int from = winter.index(season.coreStart().plusMonths(1));
-    int to = Math.min(winter.days(), winter.index(season.coreEndExclusive().minusMonths(1)));
     int warm = 0;
-    for (int day = from; day < to; day++) {
+    for (int day = winterFrom(winter); day < winterTo(winter); day++) {
       double sum = 0;
       for (int hour = 24 * day; hour < 24 * day + 24; hour++) {
         sum += airC[hour];
@@ -72,6 +80,17 @@ final class PlaceForecasts {
       warm += sum / 24 > WARM_C ? 1 : 0;
     }
     return warm;
+  }
+
+  /** Index of the first day of the five winter months. */
+  private static int winterFrom(Winter winter) {
+    return winter.index(winter.season().coreStart().plusMonths(1));
+  }
+
+  /** Index of the day after the last of them. */
+  private static int winterTo(Winter winter) {
+    LocalDate end = winter.season().coreEndExclusive().minusMonths(1);
+    return Math.min(winter.days(), winter.index(end));
   }
 
   private List<PlaceForecast.Week> weeks(Place place) {

@@ -143,6 +143,11 @@ public final class Measures {
     return cell(pounds(kg), kilograms(), 0);
   }
 
+  /** The number that {@link #area} prints. */
+  double areaShown(double m2) {
+    return rounded(squareFeet(m2));
+  }
+
   Cell areaCell(double m2) {
     return areaCell(m2, StyleRole.PLAIN);
   }

@@ -38,7 +38,8 @@ public final class ReportAuthor {
         settings.firstDayOfWeek(),
         words.locale(),
         List.of(),
-        WorkbookParts.write(m));
+        WorkbookParts.write(m),
+        PaperPages.write(m));
   }
 
   /** Site and season. */

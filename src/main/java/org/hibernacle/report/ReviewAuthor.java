@@ -112,7 +112,9 @@ public final class ReviewAuthor {
         settings.firstDayOfWeek(),
         words.locale(),
         asked,
-        ForScreen.NOTHING);
+        ForScreen.NOTHING,
+        // The first day on which the winter could be reviewed.
+        Paper.dated(m.review().season().coreEndExclusive()));
   }
 
   private Revision revision() {

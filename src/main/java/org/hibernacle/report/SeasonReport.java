@@ -24,6 +24,7 @@ import org.hibernacle.model.SheetTable;
  * @param language for dates and numbers
  * @param asked of the keeper in carried sheets
  * @param forScreen what the workbook has and paper has not
+ * @param paper what paper alone shows
  */
 public record SeasonReport(
     String title,
@@ -40,7 +41,8 @@ public record SeasonReport(
     DayOfWeek weekStart,
     Locale language,
     List<Asked> asked,
-    ForScreen forScreen) {
+    ForScreen forScreen,
+    Paper paper) {
 
   /**
    * A line of the overview.
@@ -66,7 +68,7 @@ public record SeasonReport(
     }
   }
 
-  /** A report that asks nothing. */
+  /** A report that asks nothing and is the same on paper as elsewhere. */
   public SeasonReport(
       String title,
       String subtitle,
@@ -96,7 +98,8 @@ public record SeasonReport(
         weekStart,
         language,
         List.of(),
-        ForScreen.NOTHING);
+        ForScreen.NOTHING,
+        Paper.NONE);
   }
 
   public SeasonReport {
@@ -110,10 +113,11 @@ public record SeasonReport(
 
   /**
    * The day that files carry as the day of writing, since the real one would differ from run to
-   * run: the first of the calendar's first month, or of the year 2000 where there is no month.
+   * run: the first of the calendar's first month, or where there is no month the day that {@link
+   * #paper} names.
    */
   public LocalDate dated() {
-    return months.isEmpty() ? LocalDate.of(2000, 1, 1) : months.get(0).month().atDay(1);
+    return months.isEmpty() ? paper.dated() : months.get(0).month().atDay(1);
   }
 
   /** The section with that id; throws {@link IllegalArgumentException} if there is none. */

@@ -1,5 +1,6 @@
 package org.hibernacle.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.hibernacle.planning.Task;
 
@@ -17,33 +18,49 @@ final class TaskTable {
 
   private Section write() {
     Table table =
-        new Table(m.words(), "tasks", Table.EVERYWHERE)
-            .intro(m.words().text("intro.tasks"))
-            .column("task-from", 13)
-            .column("task-to", 13)
-            .column("task", 56)
-            .column("place", 16)
-            .wordsColumn("plants", 36)
-            .leads("season-plan", "")
-            .column("amount", 16)
-            .entry("done", 8, Section.Entry.TICK)
-            .workbookFormula("when", 10, When.working(m.words()));
-    When.mark(table, m.words());
-    for (Task task : m.plan().tasks()) {
-      table.row(
-          StyleRole.TASK,
-          List.of(
-              new Cell.Day(task.from()),
-              task.to().equals(task.from()) ? new Cell.Gap() : new Cell.Day(task.to()),
-              new Cell.Text(sentence(task)),
-              task.place().isEmpty()
-                  ? new Cell.Gap()
-                  : new Cell.Text(m.words().place(task.place())),
-              task.plantIds().isEmpty() ? new Cell.Gap() : new Cell.Text(plants(task)),
-              amount(task),
-              new Cell.Gap(),
-              When.of(m, task)),
-          task.plantIds());
+        new Table(m.words(), "tasks", Table.EVERYWHERE).intro(m.words().text("intro.tasks"));
+    return fill(table, m.plan().tasks(), true);
+  }
+
+  /** The tasks of one place, for its page. */
+  static Section ofPlace(Material m, List<Task> tasks) {
+    return new TaskTable(m)
+        .fill(new Table(m.words(), "place-tasks", Table.EVERYWHERE), tasks, false);
+  }
+
+  /** On the page of a place it needs no telling where. */
+  private Section fill(Table table, List<Task> tasks, boolean everywhere) {
+    table.column("task-from", 13).column("task-to", 13).column("task", 56);
+    if (everywhere) {
+      table.column("place", 16);
+    }
+    table.wordsColumn("plants", 36);
+    if (everywhere) {
+      table.leads("season-plan", "");
+    }
+    table.column("amount", 16).entry("done", 8, Section.Entry.TICK);
+    if (everywhere) {
+      table.workbookFormula("when", 10, When.working(m.words()));
+      When.mark(table, m.words());
+    }
+    for (Task task : tasks) {
+      List<Cell> cells = new ArrayList<>();
+      cells.add(new Cell.Day(task.from()));
+      cells.add(task.to().equals(task.from()) ? new Cell.Gap() : new Cell.Day(task.to()));
+      cells.add(new Cell.Text(sentence(task)));
+      if (everywhere) {
+        cells.add(
+            task.place().isEmpty()
+                ? new Cell.Gap()
+                : new Cell.Text(m.words().place(task.place())));
+      }
+      cells.add(task.plantIds().isEmpty() ? new Cell.Gap() : new Cell.Text(plants(task)));
+      cells.add(amount(task));
+      cells.add(new Cell.Gap());
+      if (everywhere) {
+        cells.add(When.of(m, task));
+      }
+      table.row(StyleRole.TASK, cells, task.plantIds());
     }
     return table.build();
   }

@@ -13,6 +13,7 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -29,6 +30,7 @@ class PlanCommandTest {
   private static final Path DEMO = Path.of("demo-data", "inventory.xlsx");
   private static final Path DEMO_WEATHER = Path.of("demo-data", "temperatures.csv");
   private static final String QUICK = "--without-remedies";
+  private static final String HAND_OUT = "--handout=2026-12-20..2027-01-05";
   private static final Path TOO_LITTLE_ROOM =
       Path.of("src", "test", "resources", "inventories", "too-little-room.xlsx");
 
@@ -65,11 +67,16 @@ class PlanCommandTest {
 
   @Test
   void tooLittleRoomIsDoneButSaidLoudlyAndTwiceTheSameBytes() throws IOException {
-    Object[] args = {"plan", TOO_LITTLE_ROOM, weather, "-o", folder, QUICK, "--ics", "--labels"};
+    Object[] args = {"plan", TOO_LITTLE_ROOM, weather, "-o", folder, QUICK, "--ics", "--labels", HAND_OUT};
     assertEquals(ExitCode.UNPROTECTED, run(args));
     assertTrue(out.toString().contains("CANNOT BE PROTECTED"), out.toString());
     List<String> names =
-        List.of("pot-labels.pdf", "season-calendar.pdf", "season-plan.ics", "season-plan.xlsx");
+        List.of(
+            "hand-out.pdf",
+            "pot-labels.pdf",
+            "season-calendar.pdf",
+            "season-plan.ics",
+            "season-plan.xlsx");
     assertEquals(names, names(folder));
     Map<String, byte[]> first = new TreeMap<>();
     for (String name : names) {
@@ -80,6 +87,26 @@ class PlanCommandTest {
     for (String name : names) {
       assertArrayEquals(first.get(name), Files.readAllBytes(folder.resolve(name)), name);
     }
+  }
+
+  @Test
+  void aHandOutForDaysOfAnotherWinterIsRefused() throws IOException {
+    String days = "--handout=2026-06-20..2026-07-02";
+    int code = run("plan", TOO_LITTLE_ROOM, weather, "-o", folder, "--season", "2026", days);
+    assertEquals(ExitCode.WRONG_USE, code);
+    assertTrue(
+        err.toString().contains("outside winter 2026/27, which runs from 2026-07-01 to 2027-06-30"),
+        err.toString());
+    assertEquals(List.of(), names(folder));
+  }
+
+  @Test
+  void aFontThatIsNoneIsToldBeforeAnythingIsPlanned() throws IOException {
+    Path font = folder.resolve("none.ttf");
+    int code = run("plan", TOO_LITTLE_ROOM, weather, "-o", folder, "--font", font);
+    assertEquals(ExitCode.BAD_INPUT, code);
+    assertTrue(err.toString().contains("none.ttf [OU-631]: there is no such file"), err.toString());
+    assertEquals(List.of(), names(folder));
   }
 
   @Test

@@ -199,7 +199,9 @@ public final class Fixtures {
               new Season(2024, false),
               LocalDate.of(2025, 1, 22),
               List.of(61, 61, 70, 82, 151, 151).get(n),
-              Optional.empty()));
+              Optional.empty(),
+              List.of(16.5, 16.5, 9.5, 21.0, 11.5, 20.0).get(n),
+              LocalDate.of(2022, 11, 2)));
     }
     return forecasts;
   }
@@ -322,7 +324,9 @@ public final class Fixtures {
                             p.coldestWinter(),
                             p.coldestDay(),
                             p.medianDaysAbove5C(),
-                            Optional.of(error))
+                            Optional.of(error),
+                            p.warmestC(),
+                            p.warmestDay())
                         : p)
             .toList();
     return new SeasonPlan(

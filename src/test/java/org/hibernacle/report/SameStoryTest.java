@@ -1,5 +1,6 @@
 package org.hibernacle.report;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
@@ -70,6 +71,45 @@ class SameStoryTest {
     for (String fact : facts(report, Medium.PDF)) {
       assertTrue(workbook.contains(squeezed(fact)), fact);
     }
+  }
+
+  /** What paper alone draws is told in the workbook too, day by day and plant by plant. */
+  @ParameterizedTest
+  @MethodSource("reports")
+  void whatPaperAloneShowsFollowsFromTheWorkbook(SeasonReport report) throws IOException {
+    Display display = new Display(Words.of(Locale.UK));
+    String workbook = workbook(report);
+    List<String> facts = new ArrayList<>();
+    report.paper().strips().stream()
+        .flatMap(strips -> strips.plants().stream())
+        .forEach(
+            strip -> {
+              facts.add(strip.id());
+              strip.bars().forEach(bar -> facts.add(bar.words().get(0).replace(", wrapped", "")));
+              strip.moves().forEach(move -> facts.add(display.day(move.date())));
+              strip.moves().stream()
+                  .flatMap(move -> move.own().stream())
+                  .forEach(
+                      own ->
+                          facts.addAll(
+                              List.of(
+                                  display.day(own.early()),
+                                  display.day(own.typical()),
+                                  display.day(own.late()))));
+            });
+    for (PlacePage place : report.paper().places()) {
+      facts.addAll(List.of(place.title(), place.subtitle()));
+      for (Section table : place.tables()) {
+        table.rows().stream()
+            .flatMap(row -> row.cells().stream())
+            .filter(cell -> cell instanceof Cell.Day || table.id().equals("place-tasks"))
+            .forEach(cell -> facts.add(display.text(cell)));
+      }
+    }
+    for (String fact : facts) {
+      assertTrue(workbook.contains(squeezed(fact)), fact);
+    }
+    assertEquals(report.months().isEmpty(), facts.isEmpty());
   }
 
   private static List<String> facts(SeasonReport report, Medium medium) {

@@ -14,6 +14,7 @@ import java.util.OptionalDouble;
 import java.util.ResourceBundle;
 import java.util.Set;
 import java.util.TreeSet;
+import org.hibernacle.model.DateSpan;
 import org.hibernacle.model.Diagnostic;
 import org.hibernacle.model.Settings;
 import org.hibernacle.planning.NewPlace;
@@ -79,6 +80,7 @@ class WordsTest {
     review(ReviewFixtures.review(), words);
     review(ReviewFixtures.record(), words);
     review(ReviewFixtures.quiet(nameless(plan)), words);
+    handOuts(plan, words);
     for (PlaceFit fit : PlaceFit.values()) {
       words.of("fit", fit);
     }
@@ -100,6 +102,32 @@ class WordsTest {
     unused.removeAll(recorder.asked);
     unused.removeIf(key -> key.startsWith("workbook.") || key.startsWith("paper."));
     assertEquals(Set.of(), unused);
+  }
+
+  /** Hand-outs of each month, of a garden too large for one, of an empty one. */
+  private static void handOuts(SeasonPlan plan, Words words) {
+    SeasonPlan large = HandOutFixtures.garden(40, plan.inventory().settings());
+    SeasonPlan bare = with(plan, 0, 0);
+    for (LocalDate day = plan.season().start();
+        day.isBefore(plan.season().endExclusive());
+        day = day.plusMonths(1)) {
+      DateSpan month = new DateSpan(day, day.plusMonths(1));
+      for (SeasonPlan each : List.of(plan, large, bare)) {
+        HandOutAuthor.editions(each, Fixtures.facts(), words, month);
+      }
+    }
+    // Of kinds of places that the fixture has not, and of days too full for any fixture.
+    for (String key :
+        List.of(
+            "rule.vent.door",
+            "handout.days.left-out",
+            "handout.until",
+            "handout.shelter.ROOFED",
+            "handout.shelter.HEATED",
+            "handout.act.ROOFED",
+            "handout.act.HEATED")) {
+      words.text(key, 1, "a");
+    }
   }
 
   /** A plan with some of the plants only, at a site without a name. */

@@ -4,6 +4,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
+import java.util.Optional;
 import org.hibernacle.report.Display;
 import org.hibernacle.report.Palette;
 import org.hibernacle.report.SeasonReport;
@@ -11,7 +12,7 @@ import org.hibernacle.report.Section;
 import org.hibernacle.report.Words;
 
 /**
- * The report on paper: overview, plants, months, the other sections.
+ * The report on paper: overview, plants, months, places, the other sections.
  *
  * <p>Equal reports give equal bytes, whatever the machine's language, zone and clock.
  */
@@ -22,13 +23,12 @@ public final class CalendarPdf {
   /**
    * What came of the writing.
    *
-   * @param missingCharacters of the report that the fonts lack, each with its code; a replacement
-   *     mark is printed in their place
+   * @param missing characters of the report that the fonts lack; a mark is printed in their place
    * @param pages of the file
    */
-  public record Result(List<String> missingCharacters, int pages) {
+  public record Result(List<Missing> missing, int pages) {
     public Result {
-      missingCharacters = List.copyOf(missingCharacters);
+      missing = List.copyOf(missing);
     }
   }
 
@@ -42,24 +42,38 @@ public final class CalendarPdf {
    */
   public static Result write(SeasonReport report, Palette palette, OutputStream out)
       throws IOException {
-    Typefaces type = new Typefaces(palette);
+    return write(report, palette, Optional.empty(), out);
+  }
+
+  /**
+   * The same with a font of the keeper's.
+   *
+   * @param font for characters that the program's own fonts lack
+   */
+  public static Result write(
+      SeasonReport report, Palette palette, Optional<PaperFont> font, OutputStream out)
+      throws IOException {
+    Typefaces type = new Typefaces(palette, font);
     // The first round only counts: each page names the number of pages.
     int pages = layOut(report, type, OutputStream.nullOutputStream(), 0);
     ByteArrayOutputStream file = new ByteArrayOutputStream();
     layOut(report, type, file, pages);
     file.writeTo(out);
-    return new Result(type.missingCharacters(), pages);
+    return new Result(type.missing(), pages);
   }
 
   private static int layOut(SeasonReport report, Typefaces type, OutputStream out, int pages) {
     Words words = Words.of(report.language());
-    Pages paper = new Pages(report, type, words, out, pages);
+    Imprint imprint = Imprint.of(report);
+    Pages paper = new Pages(imprint, new PageFrame(imprint, type, words, pages), type, out);
     CellBoxes boxes = new CellBoxes(type, new Display(words));
     new FrontPage(paper, type, words).add(report);
     for (Section section : forPaper(report, true)) {
       new SectionTable(paper, type, boxes, section).add();
     }
+    report.paper().strips().ifPresent(strips -> new StripTable(paper, type, words).add(strips));
     new MonthPages(paper, type, words, report).add();
+    new PlaceSheets(paper, type, boxes, words).add(report.paper().places());
     for (Section section : forPaper(report, false)) {
       new SectionTable(paper, type, boxes, section).add();
     }

@@ -24,7 +24,7 @@ final class CellBoxes {
   private static final float ASCENT = 0.93f;
 
   /** U+2610, an empty box to be ticked. */
-  private static final String TICK_BOX = "\u2610";
+  static final String TICK_BOX = "\u2610";
 
   private static final Pattern SPACE = Pattern.compile("\\s+");
 

@@ -13,7 +13,6 @@ import java.nio.charset.StandardCharsets;
 import java.time.ZoneOffset;
 import java.util.GregorianCalendar;
 import java.util.UUID;
-import org.hibernacle.report.SeasonReport;
 
 /**
  * Title, language, dates and identity of the file. All are taken from the report, so that two runs
@@ -22,22 +21,15 @@ import org.hibernacle.report.SeasonReport;
 final class DocumentFacts {
   private static final String MAKER = "Hibernacle";
 
-  private final SeasonReport report;
-  private final String title;
+  private final Imprint imprint;
 
-  DocumentFacts(SeasonReport report) {
-    this(report, report.title());
-  }
-
-  /** A file of another title that belongs to that report. */
-  DocumentFacts(SeasonReport report, String title) {
-    this.report = report;
-    this.title = title;
+  DocumentFacts(Imprint imprint) {
+    this.imprint = imprint;
   }
 
   void beforeOpen(Document document, PdfWriter writer) {
-    document.addTitle(title);
-    document.addSubject(report.subtitle());
+    document.addTitle(imprint.title());
+    document.addSubject(imprint.subtitle());
     document.addCreator(MAKER);
     writer.setViewerPreferences(PdfWriter.PageModeUseOutlines | PdfWriter.PageLayoutSinglePage);
     writer.addViewerPreference(PdfName.DISPLAYDOCTITLE, PdfBoolean.PDFTRUE);
@@ -45,8 +37,9 @@ final class DocumentFacts {
 
   void afterOpen(PdfWriter writer) {
     // Put here and not through the document, which would answer with the clock.
-    PdfDate when = new PdfDate(GregorianCalendar.from(report.dated().atStartOfDay(ZoneOffset.UTC)));
-    writer.getExtraCatalog().put(PdfName.LANG, new PdfString(report.language().toLanguageTag()));
+    PdfDate when =
+        new PdfDate(GregorianCalendar.from(imprint.dated().atStartOfDay(ZoneOffset.UTC)));
+    writer.getExtraCatalog().put(PdfName.LANG, new PdfString(imprint.language().toLanguageTag()));
     PdfDictionary info = writer.getInfo();
     info.put(PdfName.PRODUCER, new PdfString(MAKER));
     info.put(PdfName.CREATIONDATE, when);
@@ -54,12 +47,8 @@ final class DocumentFacts {
     writer.createXmpMetadata();
   }
 
-  private String identifying() {
-    return title.equals(report.title()) ? report.digest() : report.digest() + title;
-  }
-
   private byte[] identity() {
-    UUID id = UUID.nameUUIDFromBytes(identifying().getBytes(StandardCharsets.UTF_8));
+    UUID id = UUID.nameUUIDFromBytes(imprint.digest().getBytes(StandardCharsets.UTF_8));
     return ByteBuffer.allocate(2 * Long.BYTES)
         .putLong(id.getMostSignificantBits())
         .putLong(id.getLeastSignificantBits())

@@ -6,7 +6,6 @@ import com.lowagie.text.pdf.PdfPCell;
 import com.lowagie.text.pdf.PdfPTable;
 import com.lowagie.text.pdf.PdfPageEventHelper;
 import com.lowagie.text.pdf.PdfWriter;
-import org.hibernacle.report.SeasonReport;
 import org.hibernacle.report.Words;
 
 /** What stands at the head and foot of each page. */
@@ -17,13 +16,25 @@ final class PageFrame extends PdfPageEventHelper {
   private static final float GAP = 8;
   private static final float COUNT_WIDTH = 90;
 
-  private final SeasonReport report;
+  private final Imprint imprint;
   private final Typefaces type;
   private final Words words;
+  private final Style style;
   private final int pages;
 
-  PageFrame(SeasonReport report, Typefaces type, Words words, int pages) {
-    this.report = report;
+  PageFrame(Imprint imprint, Typefaces type, Words words, int pages) {
+    this(imprint, type, words, Style.FRAME, pages);
+  }
+
+  /**
+   * With words of another size.
+   *
+   * @param style of the words
+   * @param pages printed as the number of pages
+   */
+  PageFrame(Imprint imprint, Typefaces type, Words words, Style style, int pages) {
+    this.style = style;
+    this.imprint = imprint;
     this.type = type;
     this.words = words;
     this.pages = pages;
@@ -61,23 +72,22 @@ final class PageFrame extends PdfPageEventHelper {
   private PdfPTable head(float width) {
     PdfPTable table = Cells.table(1, 1);
     table.setTotalWidth(width);
-    table.addCell(line(report.title(), Style.FRAME.asBold(), Rectangle.BOTTOM));
-    table.addCell(Cells.right(line(report.subtitle(), Style.FRAME, Rectangle.BOTTOM)));
+    table.addCell(line(imprint.title(), style.asBold(), Rectangle.BOTTOM));
+    table.addCell(Cells.right(line(imprint.subtitle(), style, Rectangle.BOTTOM)));
     return table;
   }
 
   private PdfPTable foot(float width, int page) {
     PdfPTable table = Cells.table(width - COUNT_WIDTH, COUNT_WIDTH);
     table.setTotalWidth(width);
-    table.addCell(line(report.pageFooter(), Style.FRAME, Rectangle.TOP));
+    table.addCell(line(imprint.pageFooter(), style, Rectangle.TOP));
     table.addCell(
-        Cells.right(
-            line(words.text("paper.page", page, pages), Style.FRAME.asBold(), Rectangle.TOP)));
+        Cells.right(line(words.text("paper.page", page, pages), style.asBold(), Rectangle.TOP)));
     return table;
   }
 
-  private PdfPCell line(String words, Style style, int side) {
+  private PdfPCell line(String text, Style weight, int side) {
     return Cells.ruled(
-        Cells.padded(Cells.of(type.phrase(words, style)), 0, 3), side, 0.5f, type.palette().line());
+        Cells.padded(Cells.of(type.phrase(text, weight)), 0, 3), side, 0.5f, type.palette().line());
   }
 }

@@ -9,8 +9,6 @@ import com.lowagie.text.pdf.PdfOutline;
 import com.lowagie.text.pdf.PdfPTable;
 import com.lowagie.text.pdf.PdfWriter;
 import java.io.OutputStream;
-import org.hibernacle.report.SeasonReport;
-import org.hibernacle.report.Words;
 
 /** The file being written: paper, flow from page to page, bookmarks. */
 final class Pages {
@@ -27,19 +25,18 @@ final class Pages {
   /**
    * Opens the file.
    *
-   * @param pages printed as the number of pages
+   * @param frame of each page
    */
-  Pages(SeasonReport report, Typefaces type, Words words, OutputStream out, int pages) {
+  Pages(Imprint imprint, PageFrame frame, Typefaces type, OutputStream out) {
     this.type = type;
-    paper = report.letterPaper() ? PageSize.LETTER : PageSize.A4;
-    PageFrame frame = new PageFrame(report, type, words, pages);
+    paper = imprint.letterPaper() ? PageSize.LETTER : PageSize.A4;
     float narrow = paper.getWidth() - 2 * SIDE;
     document = new Document(paper, SIDE, SIDE, frame.topMargin(narrow), frame.bottomMargin(narrow));
     document.setGlyphSubstitutionEnabled(false);
     writer = PdfWriter.getInstance(document, out);
     writer.setCloseStream(false);
     writer.setPageEvent(frame);
-    DocumentFacts facts = new DocumentFacts(report);
+    DocumentFacts facts = new DocumentFacts(imprint);
     facts.beforeOpen(document, writer);
     document.open();
     facts.afterOpen(writer);

@@ -36,6 +36,15 @@ final class SectionTable {
 
   /** Adds title, introduction and table; nothing for a section that says nothing. */
   void add() {
+    add(true);
+  }
+
+  /** The same, as a part of something that has its bookmark. */
+  void addWithoutBookmark() {
+    add(false);
+  }
+
+  private void add(boolean bookmark) {
     if (section.rows().isEmpty() && section.intro().isEmpty()) {
       return;
     }
@@ -53,7 +62,9 @@ final class SectionTable {
     if (!pages.atTop()) {
       pages.addGap(GAP_ABOVE);
     }
-    pages.bookmark(pages.root(), section.title());
+    if (bookmark) {
+      pages.bookmark(pages.root(), section.title());
+    }
     pages.add(head);
     if (!empty) {
       pages.add(table);

@@ -6,7 +6,7 @@ import org.hibernacle.report.StyleRole;
  * A way to set words.
  *
  * @param bold or regular
- * @param sizePt in points, 8 or more
+ * @param sizePt in points, 9 or more
  * @param role whose ink the letters have
  */
 record Style(boolean bold, float sizePt, StyleRole role) {
@@ -18,7 +18,7 @@ record Style(boolean bold, float sizePt, StyleRole role) {
   static final Style BODY = new Style(false, 9.5f, StyleRole.PLAIN);
   static final Style STRONG = new Style(true, 10.5f, StyleRole.PLAIN);
   static final Style SUBTLE = new Style(false, 9, StyleRole.SUBTLE);
-  static final Style FRAME = new Style(false, 8, StyleRole.SUBTLE);
+  static final Style FRAME = new Style(false, 9, StyleRole.SUBTLE);
 
   Style in(StyleRole other) {
     return new Style(bold, sizePt, other);

@@ -10,16 +10,18 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.security.SecureRandom;
 import java.text.Normalizer;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.SortedSet;
-import java.util.TreeSet;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.hibernacle.report.Palette;
 
 /**
- * The two embedded faces and the colours they are printed in. All words of the file pass through
- * {@link #phrase}, which puts a visible mark in place of each character that the faces lack and
- * remembers it: the PDF library would drop it without a word.
+ * The embedded faces and the colours they are printed in. All words of the file pass through {@link
+ * #phrase}: a character that the program's own faces lack is taken from the keeper's font; one that
+ * this lacks too gets a visible mark and is remembered, since the PDF library would drop it without
+ * a word.
  */
 final class Typefaces {
   /** U+FFFD, what Unicode offers for a character that can not be shown. */
@@ -30,12 +32,15 @@ final class Typefaces {
   private final Palette palette;
   private final BaseFont regular;
   private final BaseFont bold;
-  private final SortedSet<Integer> missing = new TreeSet<>();
+  private final Optional<BaseFont> other;
+  private final SortedMap<Integer, String> missing = new TreeMap<>();
 
-  Typefaces(Palette palette) throws IOException {
+  Typefaces(Palette palette, Optional<PaperFont> font) throws IOException {
     this.palette = palette;
     regular = face("DejaVuSansCondensed.ttf", 0.0);
     bold = face("DejaVuSansCondensed-Bold.ttf", 0.04);
+    other = font.isPresent() ? Optional.of(font.get().face()) : Optional.empty();
+    other.ifPresent(face -> face.setSecureRandom(new FixedPrefix(0.08)));
   }
 
   private static BaseFont face(String file, double subsetPrefix) throws IOException {
@@ -58,9 +63,17 @@ final class Typefaces {
 
   /** Words ready to be set. */
   Phrase phrase(String words, Style style) {
-    Chunk chunk = new Chunk(printable(words, style), font(style));
-    chunk.setSplitCharacter(LINE_ENDS);
-    return new Phrase(chunk);
+    Normalizer.normalize(words, Normalizer.Form.NFC)
+        .codePoints()
+        .filter(c -> isMissing(c, style))
+        .forEach(c -> missing.putIfAbsent(c, words));
+    Phrase phrase = new Phrase();
+    for (Run run : runs(words, style)) {
+      Chunk chunk = new Chunk(run.text(), font(run.face(), style));
+      chunk.setSplitCharacter(LINE_ENDS);
+      phrase.add(chunk);
+    }
+    return phrase;
   }
 
   /** The colours of this file. */
@@ -73,45 +86,66 @@ final class Typefaces {
     return palette.look(style.role()).ink();
   }
 
-  Font font(Style style) {
-    return new Font(face(style), style.sizePt(), Font.NORMAL, new Color(ink(style)));
+  private Font font(BaseFont face, Style style) {
+    return new Font(face, style.sizePt(), Font.NORMAL, new Color(ink(style)));
   }
 
   /** Width of the words on one line, in points. */
   float width(String words, Style style) {
-    return face(style).getWidthPoint(printable(words, style), style.sizePt());
+    float width = 0;
+    for (Run run : runs(words, style)) {
+      width += run.face().getWidthPoint(run.text(), style.sizePt());
+    }
+    return width;
   }
 
-  /** Each character that was asked for and that the faces lack, with its code. */
-  List<String> missingCharacters() {
-    return missing.stream()
-        .map(c -> String.format(Locale.ROOT, "%s (U+%04X)", Character.toString(c), c))
-        .toList();
+  /** Each character that was asked for and that the faces lack. */
+  List<Missing> missing() {
+    return missing.entrySet().stream().map(e -> new Missing(e.getKey(), e.getValue())).toList();
   }
 
-  private BaseFont face(Style style) {
+  /** Whether no face has the character; white space is never missing. */
+  private boolean isMissing(int c, Style style) {
+    return c != '\n'
+        && c != '\t'
+        && c != '\r'
+        && !own(style).charExists(c)
+        && (other.isEmpty() || !other.get().charExists(c));
+  }
+
+  private BaseFont own(Style style) {
     return style.bold() ? bold : regular;
   }
 
-  private String printable(String words, Style style) {
-    BaseFont face = face(style);
-    StringBuilder out = new StringBuilder(words.length());
-    Normalizer.normalize(words, Normalizer.Form.NFC)
-        .codePoints()
-        .forEach(
-            c -> {
-              if (c == '\n') {
-                out.append('\n');
-              } else if (c == '\t' || c == '\r') {
-                out.append(' ');
-              } else if (face.charExists(c)) {
-                out.appendCodePoint(c);
-              } else {
-                missing.add(c);
-                out.appendCodePoint(REPLACEMENT);
-              }
-            });
-    return out.toString();
+  /** Neighbouring letters of one face. */
+  private record Run(BaseFont face, String text) {}
+
+  private List<Run> runs(String words, Style style) {
+    List<Run> runs = new ArrayList<>();
+    BaseFont own = own(style);
+    BaseFont face = own;
+    StringBuilder text = new StringBuilder(words.length());
+    for (int c : Normalizer.normalize(words, Normalizer.Form.NFC).codePoints().toArray()) {
+      BaseFont next = own;
+      int shown = c;
+      if (c == '\t' || c == '\r') {
+        shown = ' ';
+      } else if (c != '\n' && !own.charExists(c)) {
+        if (isMissing(c, style)) {
+          shown = REPLACEMENT;
+        } else {
+          next = other.orElseThrow();
+        }
+      }
+      if (next != face && !text.isEmpty()) {
+        runs.add(new Run(face, text.toString()));
+        text.setLength(0);
+      }
+      face = next;
+      text.appendCodePoint(shown);
+    }
+    runs.add(new Run(face, text.toString()));
+    return runs;
   }
 
   /** Makes the letters before the name of an embedded part of a font the same in every run. */

@@ -11,6 +11,7 @@ import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.hibernacle.report.MonthPage;
 import org.hibernacle.report.Palette;
@@ -121,7 +122,7 @@ class MonthGridTest {
     for (int i = 0; i < 30; i++) {
       PaperReports.put(many, LocalDate.of(2026, 10, 3), line(0, i));
     }
-    Typefaces type = new Typefaces(Palette.standard());
+    Typefaces type = new Typefaces(Palette.standard(), Optional.empty());
     Words words = Words.of(Locale.ENGLISH);
     MonthLayout idle = layout(one, type, words);
     MonthLayout full = layout(many, type, words);

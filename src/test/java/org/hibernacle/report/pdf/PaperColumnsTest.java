@@ -8,6 +8,7 @@ import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.hibernacle.report.Cell;
 import org.hibernacle.report.Display;
@@ -24,9 +25,11 @@ class PaperColumnsTest {
   private final Pages pages;
 
   PaperColumnsTest() throws IOException {
-    type = new Typefaces(Palette.standard());
+    type = new Typefaces(Palette.standard(), Optional.empty());
     boxes = new CellBoxes(type, new Display(words));
-    pages = new Pages(PaperReports.season(), type, words, OutputStream.nullOutputStream(), 1);
+    Imprint imprint = Imprint.of(PaperReports.season());
+    PageFrame frame = new PageFrame(imprint, type, words, 1);
+    pages = new Pages(imprint, frame, type, OutputStream.nullOutputStream());
   }
 
   private PaperColumns columns(Section section) {

@@ -83,7 +83,9 @@ final class PaperReports {
         s.digest(),
         letterPaper,
         weekStart,
-        s.language());
+        s.language(),
+        List.of(),
+        s.paper());
   }
 
   /** A report of that section alone. */

@@ -34,7 +34,11 @@ final class PdfProbe implements AutoCloseable {
   }
 
   static PdfProbe of(SeasonReport report) throws IOException {
-    return new PdfProbe(Loader.loadPDF(bytes(report)));
+    return of(bytes(report));
+  }
+
+  static PdfProbe of(byte[] file) throws IOException {
+    return new PdfProbe(Loader.loadPDF(file));
   }
 
   static PdfProbe of(byte[] file) throws IOException {

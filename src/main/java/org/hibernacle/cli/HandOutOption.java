@@ -1,0 +1,64 @@
+package org.hibernacle.cli;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.hibernacle.model.DateSpan;
+import org.hibernacle.model.Season;
+import org.hibernacle.planning.SeasonPlan;
+import org.hibernacle.report.HandOut;
+import org.hibernacle.report.HandOutAuthor;
+import org.hibernacle.report.Palette;
+import org.hibernacle.report.RunFacts;
+import org.hibernacle.report.Words;
+import org.hibernacle.report.pdf.HandOutPdf;
+import org.hibernacle.report.pdf.Missing;
+import org.hibernacle.report.pdf.PaperFont;
+import picocli.CommandLine.Option;
+
+/** Days for which somebody else looks after the plants. */
+final class HandOutOption {
+  static final String FILE = "hand-out.pdf";
+
+  @Option(
+      names = "--handout",
+      paramLabel = "FROM..TO",
+      converter = DaysConverter.class,
+      description =
+          "Also writes hand-out.pdf for whoever looks after the plants from one day of the season"
+              + " to another, such as 2026-12-20..2027-01-05.")
+  private Optional<DateSpan> days = Optional.empty();
+
+  /** Why a hand-out for these days can not be written from a plan of that season. */
+  Optional<String> outside(Season planned) {
+    return days.filter(
+            span ->
+                !planned.contains(span.fromInclusive())
+                    || !planned.contains(span.toExclusive().minusDays(1)))
+        .map(
+            span ->
+                "--handout: the days lie outside winter "
+                    + planned
+                    + ", which runs from "
+                    + planned.start()
+                    + " to "
+                    + planned.endExclusive().minusDays(1)
+                    + "; give days of it, or another --season");
+  }
+
+  /** Writes the file beside its target, if one was asked for; tells what its fonts lack. */
+  List<Missing> prepare(
+      OutputFolder folder, SeasonPlan plan, RunFacts facts, Words words, Optional<PaperFont> font)
+      throws IOException {
+    List<Missing> missing = new ArrayList<>();
+    if (days.isPresent()) {
+      List<HandOut> editions = HandOutAuthor.editions(plan, facts, words, days.get());
+      folder.prepare(
+          FILE,
+          out ->
+              missing.addAll(HandOutPdf.write(editions, Palette.standard(), font, out).missing()));
+    }
+    return missing;
+  }
+}
