@@ -14,7 +14,7 @@ final class DateSurvey {
   private String firstCell = "";
   private String lastStation = "";
 
-  DateSurvey(List<DatePattern> patterns) {
+  DateSurvey(List<DateRule> patterns) {
     trials = patterns.stream().map(Trial::new).toList();
   }
 
@@ -43,8 +43,10 @@ final class DateSurvey {
           "IN-310",
           where,
           firstCell.isEmpty() ? "no rows with a date" : "the date \"" + firstCell + "\"",
-          "dates with a four-digit year such as 2025-01-14, 20250114, 14.01.2025 or 1/14/2025;"
-              + " --date-format tells another way");
+          "dates with a four-digit year such as 2025-01-14, 20250114, 14.01.2025 or 1/14/2025; "
+              + (DayNumber.looksLike(firstCell)
+                  ? "--date-format " + DayNumber.OPTION + " if a spreadsheet counted the days"
+                  : "--date-format tells another way"));
       return Optional.empty();
     }
     List<Trial> best = new ArrayList<>(trials.stream().filter(t -> t.read == most).toList());
@@ -66,12 +68,12 @@ final class DateSurvey {
   }
 
   private static final class Trial {
-    private final DatePattern pattern;
+    private final DateRule pattern;
     private int read;
     private boolean ascending = true;
     private LocalDate last = LocalDate.MIN;
 
-    Trial(DatePattern pattern) {
+    Trial(DateRule pattern) {
       this.pattern = pattern;
     }
 

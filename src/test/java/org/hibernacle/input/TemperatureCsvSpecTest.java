@@ -6,8 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
 import java.io.IOException;
+import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -77,19 +79,40 @@ class TemperatureCsvSpecTest {
     Optional<TemperatureUnit> unit = Optional.empty();
     Optional<String> dateFormat = Optional.empty();
     Optional<String> layout = Optional.empty();
+    Optional<String> columns = Optional.empty();
+    Optional<Charset> encoding = Optional.empty();
+    Optional<ZoneId> zone = Optional.empty();
+    QualityPolicy quality = QualityPolicy.STRICT;
     Path options = beside(file, ".options.txt");
     for (String line :
         Files.exists(options) ? Files.readAllLines(options, UTF_8) : List.<String>of()) {
       String value = line.substring(line.indexOf(' ') + 1);
       switch (line.substring(0, line.indexOf(' '))) {
         case "--station" -> station = Optional.of(value);
-        case "--unit" -> unit = Optional.of(TemperatureUnit.valueOf(value));
+        case "--unit" -> unit = Optional.of(TemperatureUnit.named(value));
         case "--date-format" -> dateFormat = Optional.of(value);
         case "--layout" -> layout = Optional.of(value);
+        case "--columns" -> columns = Optional.of(value);
+        case "--encoding" -> encoding = Optional.of(Charset.forName(value));
+        case "--zone" -> zone = Optional.of(ZoneId.of(value));
+        case "--suspect" ->
+            quality = new QualityPolicy(suspect(value), quality.gaps(), quality.joinDays());
+        case "--gaps" ->
+            quality =
+                new QualityPolicy(quality.suspect(), gaps(value), value.equals("join") ? 3 : 0);
         default -> throw new IllegalArgumentException(line);
       }
     }
-    return new TemperatureCsv.Options(station, unit, dateFormat, layout);
+    return new TemperatureCsv.Options(
+        station, unit, dateFormat, layout, Optional.empty(), columns, encoding, zone, quality);
+  }
+
+  private static QualityPolicy.Suspect suspect(String word) {
+    return QualityPolicy.Suspect.valueOf(word.toUpperCase(Locale.ROOT));
+  }
+
+  private static QualityPolicy.Gaps gaps(String word) {
+    return QualityPolicy.Gaps.valueOf(word.toUpperCase(Locale.ROOT));
   }
 
   private static void compare(Path golden, String actual) throws IOException {
