@@ -136,8 +136,12 @@ record CsvLayout(
     dates = List.copyOf(dates);
   }
 
-  /** Tells a column that may be named so. */
-  boolean takes(Role role, CsvHeading heading) {
-    return columns.getOrDefault(role, List.of()).stream().anyMatch(heading::means);
+  /** The unit of a column whose heading says none: that of the name, else that of the layout. */
+  Optional<TemperatureUnit> unitOf(Role role, CsvHeading heading) {
+    return columns.getOrDefault(role, List.of()).stream()
+        .filter(heading::means)
+        .flatMap(known -> known.unit().stream())
+        .findFirst()
+        .or(() -> unit);
   }
 }

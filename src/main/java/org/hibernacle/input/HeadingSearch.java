@@ -114,15 +114,17 @@ final class HeadingSearch {
     return found.fits().get(0).layout().rank();
   }
 
-  /** Tries the row with what belongs to it below, alone, and with the row above it. */
+  /** Tries the row with what stands below it, with units below it, and with the row above it. */
   private Optional<Found> at(List<CsvText.Row> rows, int i, char delimiter) {
     CsvText.Row row = rows.get(i);
     int below = rowsBelow(rows, i);
     List<String> stacked = row.cells();
+    List<String> withUnits = row.cells();
     for (int k = 1; k <= below; k++) {
       stacked = stacked(stacked, rows.get(i + k).cells());
+      withUnits = stacked(withUnits, onlyUnits(rows.get(i + k).cells()));
     }
-    List<List<String>> tries = new ArrayList<>(List.of(stacked, row.cells()));
+    List<List<String>> tries = new ArrayList<>(List.of(stacked, withUnits));
     if (i > 0 && rows.get(i - 1).cells().size() == row.cells().size()) {
       tries.add(stacked(rows.get(i - 1).cells(), row.cells()));
     }
@@ -168,6 +170,10 @@ final class HeadingSearch {
       below++;
     }
     return below;
+  }
+
+  private static List<String> onlyUnits(List<String> cells) {
+    return cells.stream().map(c -> CsvHeading.of("of " + c).unit().isPresent() ? c : "").toList();
   }
 
   private static List<String> stacked(List<String> upper, List<String> lower) {

@@ -92,7 +92,10 @@ record RecognisedCsv(
           "the same unit in both",
           "read as " + asked.get());
     }
-    return asked.or(() -> inHeading).or(() -> columns.layout().unit()).or(options::unitElse);
+    return asked
+        .or(() -> inHeading)
+        .or(() -> columns.layout().unitOf(role, columns.heading(role)))
+        .or(options::unitElse);
   }
 
   /** Snow is never needed, so a column without a unit is left alone. */

@@ -26,6 +26,7 @@ final class SeriesBuilder {
           Month.SEPTEMBER, Month.OCTOBER, Month.NOVEMBER, Month.MARCH, Month.APRIL, Month.MAY);
 
   private final Optional<ZoneId> zone;
+  private final QualityPolicy quality;
   private final Problems problems;
   private final TreeMap<LocalDate, DayFigures> days = new TreeMap<>();
   private final TreeMap<LocalDate, TreeMap<Integer, PartOfDay>> parts = new TreeMap<>();
@@ -36,10 +37,11 @@ final class SeriesBuilder {
   private Optional<LocalDate> open = Optional.empty();
 
   /**
-   * @param zone whose rules tell when clocks go back; empty if they are not known
+   * @param options with the zone whose rules tell when clocks go back, if they are known
    */
-  SeriesBuilder(Optional<ZoneId> zone, Problems problems) {
-    this.zone = zone;
+  SeriesBuilder(TemperatureCsv.Options options, Problems problems) {
+    this.zone = options.zone();
+    this.quality = options.quality();
     this.problems = problems;
   }
 
@@ -225,11 +227,7 @@ final class SeriesBuilder {
       } else if (figures.maxC().isEmpty()) {
         noHighest.add(day.getKey());
       } else if (figures.minC().getAsDouble() > figures.maxC().getAsDouble()) {
-        problems.error(
-            "IN-315",
-            String.valueOf(origins.get(day.getKey())),
-            day.getKey() + " with a lowest above its highest: " + figures.shown(),
-            "the lowest not above the highest");
+        tellCrossed(day.getKey(), figures);
       } else {
         whole.put(
             day.getKey(),
@@ -239,6 +237,20 @@ final class SeriesBuilder {
     tellHalf(noLowest, "lowest", days.size(), where);
     tellHalf(noHighest, "highest", days.size(), where);
     return whole;
+  }
+
+  private void tellCrossed(LocalDate day, DayFigures figures) {
+    String where = String.valueOf(origins.get(day));
+    String found = day + " with a lowest above its highest: " + figures.shown();
+    if (quality.drops()) {
+      problems.note("IN-421", where, found, "not used, as --suspect drop asks");
+    } else {
+      problems.error(
+          "IN-315",
+          where,
+          found,
+          "the lowest not above the highest; --suspect drop leaves such days out");
+    }
   }
 
   private void tellHalf(Set<LocalDate> half, String what, int all, String where) {

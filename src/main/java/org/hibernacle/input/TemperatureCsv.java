@@ -146,7 +146,7 @@ public final class TemperatureCsv {
     if (problems.errorCount() > before || station.isEmpty()) {
       return Optional.empty();
     }
-    SeriesBuilder builder = new SeriesBuilder(options.zone(), problems);
+    SeriesBuilder builder = new SeriesBuilder(options, problems);
     dates.forEach(
         (csv, cells) -> {
           TemperatureRows rows = new TemperatureRows(csv, cells, options, builder, problems);

@@ -73,7 +73,7 @@ final class TemperatureRows implements Predicate<CsvText.Row> {
     problems.error(
         "IN-312",
         csv.where(row).toString(),
-        row.cells().size() + " cells",
+        row.cells().size() + (row.cells().size() == 1 ? " cell" : " cells"),
         csv.columns().headings().size()
             + " as in the heading; a decimal comma needs another"
             + " delimiter or quotes");
@@ -197,7 +197,6 @@ final class TemperatureRows implements Predicate<CsvText.Row> {
         cells.expectNothing(row, column);
         continue;
       }
-      tally.row(day.get(), csv.where(row));
       add(day.get(), element.get(), cells.airC(row, Role.PART, column), csv.where(row));
     }
   }
