@@ -57,28 +57,20 @@ record CsvColumns(
   }
 
   private static void take(
-      Role role, List<CsvHeading> known, List<CsvHeading> headings, Map<Role, List<Integer>> into) {
+      Role role, KnownHeadings known, List<CsvHeading> headings, Map<Role, List<Integer>> into) {
     List<Integer> columns = new ArrayList<>();
     for (int i = 0; i < headings.size(); i++) {
-      if (known.stream().anyMatch(headings.get(i)::means)) {
+      if (known.knows(headings.get(i))) {
         columns.add(i);
       }
     }
     if (FIRST_WINS.contains(role) && columns.size() > 1) {
-      columns.sort(Comparator.comparingInt(i -> place(known, headings.get(i))));
+      columns.sort(Comparator.comparingInt(i -> known.place(headings.get(i))));
       columns.subList(1, columns.size()).clear();
     }
     if (!columns.isEmpty()) {
       into.put(role, columns);
     }
-  }
-
-  private static int place(List<CsvHeading> known, CsvHeading heading) {
-    int place = 0;
-    while (!heading.means(known.get(place))) {
-      place++;
-    }
-    return place;
   }
 
   /** Required roles without a column, in the order of the roles. */

@@ -1,5 +1,6 @@
 package org.hibernacle.input;
 
+import java.io.EOFException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.Reader;
@@ -89,7 +90,7 @@ record CsvEncoding(Charset charset, boolean guessed) {
           "a packed file that unpacks to more than " + (CsvSource.LARGEST_UNPACKED >> 30) + " GiB",
           "temperatures; unpack it and look");
     }
-    if (e instanceof ZipException) {
+    if (e instanceof ZipException || e instanceof EOFException) {
       return new UnreadableCsv(
           "IN-400",
           source.name(),

@@ -25,7 +25,7 @@ record CsvLayout(
     Rank rank,
     Shape shape,
     Proof proof,
-    Map<Role, List<CsvHeading>> columns,
+    Map<Role, KnownHeadings> columns,
     List<Role> optional,
     List<Role> order,
     List<DateRule> dates,
@@ -138,10 +138,6 @@ record CsvLayout(
 
   /** The unit of a column whose heading says none: that of the name, else that of the layout. */
   Optional<TemperatureUnit> unitOf(Role role, CsvHeading heading) {
-    return columns.getOrDefault(role, List.of()).stream()
-        .filter(heading::means)
-        .flatMap(known -> known.unit().stream())
-        .findFirst()
-        .or(() -> unit);
+    return Optional.ofNullable(columns.get(role)).flatMap(k -> k.unit(heading)).or(() -> unit);
   }
 }

@@ -34,8 +34,8 @@ final class CsvLayouts {
   }
 
   /** What every layout may call a column of that role. */
-  static List<CsvHeading> common(Role role) {
-    return named("daily").orElseThrow().columns().getOrDefault(role, List.of());
+  static KnownHeadings common(Role role) {
+    return Objects.requireNonNull(named("daily").orElseThrow().columns().get(role));
   }
 
   private static List<CsvLayout> read() {
@@ -69,14 +69,14 @@ final class CsvLayouts {
 
   private static CsvLayout layout(
       String name, Map<String, String> entries, Map<String, String> common) {
-    Map<Role, List<CsvHeading>> columns = new EnumMap<>(Role.class);
+    Map<Role, KnownHeadings> columns = new EnumMap<>(Role.class);
     List<Role> optional = new ArrayList<>();
     entries.forEach(
         (key, value) ->
             role(key.replace("?", ""))
                 .ifPresent(
                     role -> {
-                      columns.put(role, headings(role, value, common));
+                      columns.put(role, new KnownHeadings(headings(role, value, common)));
                       if (key.endsWith("?")) {
                         optional.add(role);
                       }

@@ -10,12 +10,16 @@ import java.util.Optional;
  * alone does not tell its month. Keeps counts only.
  */
 final class DateSurvey {
+  /** A way that read none of so many cells, of which another read all, is tried no more. */
+  private static final int CELLS_TRIED = 1000;
+
   private final List<Trial> trials;
+  private int cells;
   private String firstCell = "";
   private String lastStation = "";
 
   DateSurvey(List<DateRule> patterns) {
-    trials = patterns.stream().map(Trial::new).toList();
+    trials = new ArrayList<>(patterns.stream().map(Trial::new).toList());
   }
 
   /**
@@ -30,6 +34,9 @@ final class DateSurvey {
       firstCell = cell;
     }
     trials.forEach(trial -> trial.add(cell));
+    if (++cells == CELLS_TRIED && trials.stream().anyMatch(trial -> trial.read == cells)) {
+      trials.removeIf(trial -> trial.read == 0);
+    }
   }
 
   /**

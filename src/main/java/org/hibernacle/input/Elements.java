@@ -18,7 +18,7 @@ final class Elements {
   static Optional<Role> named(String cell) {
     CsvHeading heading = CsvHeading.of(cell);
     return List.of(Role.LOWEST, Role.HIGHEST, Role.SNOW).stream()
-        .filter(role -> CsvLayouts.common(role).stream().anyMatch(heading::means))
+        .filter(role -> CsvLayouts.common(role).knows(heading))
         .findFirst();
   }
 

@@ -2,8 +2,10 @@ package org.hibernacle.input;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.hibernacle.input.CsvLayout.Rank;
 import org.hibernacle.input.CsvLayout.Role;
@@ -97,7 +99,8 @@ final class HeadingSearch {
     List<CsvText.Row> rows = new ArrayList<>();
     text.rows(delimiter, row -> rows.add(row) && rows.size() < ROWS_SEARCHED + ROWS_COMPARED);
     Optional<Found> best = Optional.empty();
-    for (int i = 0; i < Math.min(rows.size(), ROWS_SEARCHED); i++) {
+    boolean sure = false;
+    for (int i = 0; i < Math.min(rows.size(), ROWS_SEARCHED) && !sure; i++) {
       if (rows.get(i).cells().size() > widest.size()) {
         widest = rows.get(i).cells();
       }
@@ -105,6 +108,7 @@ final class HeadingSearch {
       if (here.isPresent()
           && (best.isEmpty() || rank(here.get()).compareTo(rank(best.get())) < 0)) {
         best = here;
+        sure = rank(here.get()) != Rank.SINGLE;
       }
     }
     best.ifPresent(found::add);
@@ -117,6 +121,9 @@ final class HeadingSearch {
   /** Tries the row with what stands below it, with units below it, and with the row above it. */
   private Optional<Found> at(List<CsvText.Row> rows, int i, char delimiter) {
     CsvText.Row row = rows.get(i);
+    if (row.cells().size() < 2) {
+      return Optional.empty();
+    }
     int below = rowsBelow(rows, i);
     List<String> stacked = row.cells();
     List<String> withUnits = row.cells();
@@ -124,7 +131,8 @@ final class HeadingSearch {
       stacked = stacked(stacked, rows.get(i + k).cells());
       withUnits = stacked(withUnits, onlyUnits(rows.get(i + k).cells()));
     }
-    List<List<String>> tries = new ArrayList<>(List.of(stacked, withUnits));
+    Set<List<String>> tries = new LinkedHashSet<>(List.of(stacked));
+    tries.add(withUnits);
     if (i > 0 && rows.get(i - 1).cells().size() == row.cells().size()) {
       tries.add(stacked(rows.get(i - 1).cells(), row.cells()));
     }

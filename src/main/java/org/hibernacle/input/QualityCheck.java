@@ -83,7 +83,7 @@ final class QualityCheck {
     double maxC = suspect.air().maxC();
     return minC > 0
         && minC - cold.air().minC() > QualityRule.SIGN_STEP_K
-        && maxC - cold.air().maxC() > QualityRule.SIGN_STEP_K / 2
+        && maxC - cold.air().maxC() > QualityRule.SIGN_STEP_K * 2 / 3
         && Math.abs(-maxC - cold.air().minC()) <= 2 * QualityRule.SIGN_FIT_K
         && Math.abs(-(minC + maxC) / 2 - middleC(cold)) <= QualityRule.SIGN_FIT_K;
   }

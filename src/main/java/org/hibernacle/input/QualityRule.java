@@ -20,9 +20,9 @@ enum QualityRule {
   STUCK("stuck: the very same figure for 20 days or longer"),
 
   /**
-   * Days that fit their neighbours only with the other sign; common practice, no source. Both
-   * joints are wider than {@link #SIGN_STEP_K} as written and within {@link #SIGN_FIT_K} when
-   * turned.
+   * Days that fit their neighbours only with the other sign; common practice, no source. At both
+   * joints the lowest leaps by more than {@link #SIGN_STEP_K}, the highest by two thirds of that,
+   * and the middles are within {@link #SIGN_FIT_K} when turned.
    */
   LOST_SIGN("a lost minus sign: the days around them fit only the same figures below zero");
 
@@ -39,7 +39,7 @@ enum QualityRule {
   static final int SIGN_DAYS = 10;
 
   /** K. */
-  static final double SIGN_STEP_K = 15;
+  static final double SIGN_STEP_K = 18;
 
   /** K. */
   static final double SIGN_FIT_K = 6;

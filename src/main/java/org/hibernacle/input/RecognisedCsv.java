@@ -143,6 +143,9 @@ record RecognisedCsv(
   /** Whether the row says the headings again, as where files were put behind each other. */
   boolean isTheHeadings(CsvText.Row row) {
     List<String> cells = row.cells();
+    if (!cells.get(0).isEmpty() && Character.isDigit(cells.get(0).charAt(0))) {
+      return false;
+    }
     return cells.size() == columns.headings().size()
         && columns.candidates().values().stream()
             .flatMap(List::stream)
