@@ -19,14 +19,16 @@ final class QualityCheck {
       List.of(DailyExtremes::minC, DailyExtremes::maxC);
 
   private final List<Day> days = new ArrayList<>();
-  private final Set<LocalDate> turned = new HashSet<>();
+  private final Set<LocalDate> told = new HashSet<>();
   private final List<Suspicion> found = new ArrayList<>();
 
   private QualityCheck(NavigableMap<LocalDate, DailyExtremes> days) {
     days.forEach((date, air) -> this.days.add(new Day(date, air)));
   }
 
-  /** Everything suspicious, by its first day; a day with a lost sign is not told as a spike too. */
+  /**
+   * Everything suspicious, by its first day; a day is told for one of lost sign, spike and range.
+   */
   static List<Suspicion> of(NavigableMap<LocalDate, DailyExtremes> days) {
     QualityCheck check = new QualityCheck(days);
     check.lostSigns();
@@ -58,7 +60,7 @@ final class QualityCheck {
       Optional<Integer> end = endOfTurned(i);
       if (end.isPresent()) {
         add(QualityRule.LOST_SIGN, i, end.get());
-        days.subList(i, end.get()).forEach(day -> turned.add(day.date()));
+        days.subList(i, end.get()).forEach(day -> told.add(day.date()));
         i = end.get() - 1;
       }
     }
@@ -94,10 +96,11 @@ final class QualityCheck {
 
   private void spikes() {
     for (int i = 1; i < days.size() - 1; i++) {
-      if (joined(i) && joined(i + 1) && !turned.contains(days.get(i).date())) {
+      if (joined(i) && joined(i + 1) && !told.contains(days.get(i).date())) {
         int day = i;
         if (BOTH.stream().anyMatch(extreme -> isSpike(day, extreme))) {
           add(QualityRule.SPIKE, i, i + 1);
+          told.add(days.get(i).date());
         }
       }
     }
@@ -116,7 +119,7 @@ final class QualityCheck {
 
   private void wideRanges() {
     for (int i = 1; i < days.size() - 1; i++) {
-      if (joined(i) && joined(i + 1) && !turned.contains(days.get(i).date())) {
+      if (joined(i) && joined(i + 1) && !told.contains(days.get(i).date())) {
         List<Day> three = days.subList(i - 1, i + 2);
         DailyExtremes air = days.get(i).air();
         double warmestLowestC = three.stream().mapToDouble(d -> d.air().minC()).max().orElseThrow();

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A time of day, written with 24 or with 12 hours, with or without a colon.
@@ -40,7 +41,7 @@ record TimeOfDay(int second, OptionalInt offsetS) {
         : Optional.empty();
   }
 
-  private static OptionalInt offsetS(@org.jspecify.annotations.Nullable String zone) {
+  private static OptionalInt offsetS(@Nullable String zone) {
     if (zone == null) {
       return OptionalInt.empty();
     }
