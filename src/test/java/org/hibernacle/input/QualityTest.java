@@ -22,12 +22,16 @@ import org.junit.jupiter.params.provider.CsvSource;
 class QualityTest {
   private static final Path RESOURCES = Path.of("src", "test", "resources");
 
-  /** Days measured by others, which their archive has checked: any doubt would be a false alarm. */
+  /**
+   * Days measured by others, which their archive has checked, and the invented ones of the demo:
+   * any doubt would be a false alarm.
+   */
   @ParameterizedTest
   @CsvSource({
     "noaa/weather.csv, Seattle, C, 1461",
     "noaa/weather.csv, New York, C, 1461",
     "phenology/air.csv, , C, 3682",
+    "../../../demo-data/temperatures.csv, , C, 3834",
   })
   void measuredDaysRaiseNoDoubt(String file, String station, TemperatureUnit unit, int days) {
     TemperatureCsv.Options options =
