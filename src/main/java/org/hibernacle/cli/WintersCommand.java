@@ -117,6 +117,8 @@ final class WintersCommand implements Callable<Integer> {
     }
     if (!csv) {
       out.println();
+      SeriesBlock.lines(series).forEach(out::println);
+      out.println();
       List<FreezeDates> frosts = FreezeDates.of(winters, series, position);
       FreezeDateBlock.lines(frosts, position, latitudeDeg < 0).forEach(out::println);
     }

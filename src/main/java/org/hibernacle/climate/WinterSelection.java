@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.hibernacle.model.DailyExtremes;
 import org.hibernacle.model.DateSpan;
+import org.hibernacle.model.Gaps;
 import org.hibernacle.model.Season;
 import org.hibernacle.model.TemperatureSeries;
 

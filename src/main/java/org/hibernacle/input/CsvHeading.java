@@ -16,20 +16,57 @@ import java.util.regex.Pattern;
  * @param written as in the file
  * @param key what is compared with synonyms: lower case, without accents, unit and separators, so
  *     that {@code Min temp (°F)}, {@code min_temp_f} and {@code MinTemp} are one
+ * @param first the key of what stands before a comma with a unit or a zone behind it, as loggers
+ *     write; else the same as {@code key}
  * @param unit named in the heading; empty if none, or if two contradict each other
  */
-record CsvHeading(String written, String key, Optional<TemperatureUnit> unit) {
+record CsvHeading(String written, String key, String first, Optional<TemperatureUnit> unit) {
   private static final Pattern BRACKETS = Pattern.compile("[(\\[]([^()\\[\\]]*)[)\\]]");
-  private static final Pattern SEPARATORS = Pattern.compile("[\\s_./:-]+");
+  private static final Pattern SEPARATORS = Pattern.compile("[\\s_./:,-]+");
+  private static final Pattern ZONE = Pattern.compile("(?:gmt|utc).*");
   private static final Pattern UNIT =
-      Pattern.compile("(?:deg|degree|degrees|°)? ?([cf]|celsius|fahrenheit)");
+      Pattern.compile(
+          "(?:in )?(0 1 |1 10 |tenths? (?:of )?)?(?:deg|degree|degrees|°)? ?"
+              + "([cfk]|celsius|fahrenheit|kelvin)");
 
   static CsvHeading of(String written) {
-    String plain =
-        Normalizer.normalize(written.replace('º', '°'), Normalizer.Form.NFKD)
-            .toLowerCase(Locale.ROOT)
-            .replaceAll("\\p{M}", "");
+    String plain = plain(written);
     Set<TemperatureUnit> units = EnumSet.noneOf(TemperatureUnit.class);
+    String key = key(plain, units);
+    String first = key;
+    int comma = plain.indexOf(',');
+    if (comma > 0) {
+      String behind = plain.substring(comma + 1).split("[,(]", -1)[0].strip();
+      Optional<TemperatureUnit> unit = unit(behind);
+      unit.ifPresent(units::add);
+      if (unit.isPresent() || ZONE.matcher(behind).matches()) {
+        first = key(plain.substring(0, comma), units);
+      }
+    }
+    return new CsvHeading(
+        written,
+        key,
+        first,
+        units.size() == 1 ? Optional.of(units.iterator().next()) : Optional.empty());
+  }
+
+  /** Whether this heading says the same as one of a layout. */
+  boolean means(CsvHeading known) {
+    return key.equals(known.key) || first.equals(known.key);
+  }
+
+  /** Lower case, without accents. */
+  static String plain(String written) {
+    String text = written.strip();
+    if (text.startsWith("#")) {
+      text = text.substring(1);
+    }
+    return Normalizer.normalize(text.replace('º', '°'), Normalizer.Form.NFKD)
+        .toLowerCase(Locale.ROOT)
+        .replaceAll("\\p{M}", "");
+  }
+
+  private static String key(String plain, Set<TemperatureUnit> units) {
     Matcher brackets = BRACKETS.matcher(plain);
     String outside =
         brackets.replaceAll(
@@ -38,7 +75,8 @@ record CsvHeading(String written, String key, Optional<TemperatureUnit> unit) {
               unit.ifPresent(units::add);
               return unit.isPresent() ? " " : Matcher.quoteReplacement(" " + part.group(1) + " ");
             });
-    List<String> words = new ArrayList<>(List.of(SEPARATORS.split(outside.strip())));
+    List<String> words = new ArrayList<>(List.of(SEPARATORS.split(outside.strip(), -1)));
+    words.removeIf(String::isEmpty);
     for (int tail = 2; tail >= 1; tail--) {
       if (words.size() > tail) {
         List<String> last = words.subList(words.size() - tail, words.size());
@@ -49,16 +87,22 @@ record CsvHeading(String written, String key, Optional<TemperatureUnit> unit) {
         }
       }
     }
-    return new CsvHeading(
-        written,
-        String.join("", words),
-        units.size() == 1 ? Optional.of(units.iterator().next()) : Optional.empty());
+    return String.join("", words);
   }
 
   private static Optional<TemperatureUnit> unit(String text) {
-    Matcher unit = UNIT.matcher(SEPARATORS.matcher(text.strip()).replaceAll(" "));
-    return unit.matches()
-        ? Optional.of(unit.group(1).startsWith("c") ? TemperatureUnit.C : TemperatureUnit.F)
-        : Optional.empty();
+    Matcher unit = UNIT.matcher(SEPARATORS.matcher(text.strip()).replaceAll(" ").strip());
+    if (!unit.matches()) {
+      return Optional.empty();
+    }
+    if (unit.group(1) != null) {
+      return unit.group(2).startsWith("c") ? Optional.of(TemperatureUnit.TENTHS) : Optional.empty();
+    }
+    return Optional.of(
+        switch (unit.group(2).charAt(0)) {
+          case 'c' -> TemperatureUnit.C;
+          case 'f' -> TemperatureUnit.F;
+          default -> TemperatureUnit.K;
+        });
   }
 }

@@ -10,12 +10,16 @@ import java.util.Optional;
  * alone does not tell its month. Keeps counts only.
  */
 final class DateSurvey {
+  /** A way that read none of so many cells, of which another read all, is tried no more. */
+  private static final int CELLS_TRIED = 1000;
+
   private final List<Trial> trials;
+  private int cells;
   private String firstCell = "";
   private String lastStation = "";
 
-  DateSurvey(List<DatePattern> patterns) {
-    trials = patterns.stream().map(Trial::new).toList();
+  DateSurvey(List<DateRule> patterns) {
+    trials = new ArrayList<>(patterns.stream().map(Trial::new).toList());
   }
 
   /**
@@ -30,6 +34,9 @@ final class DateSurvey {
       firstCell = cell;
     }
     trials.forEach(trial -> trial.add(cell));
+    if (++cells == CELLS_TRIED && trials.stream().anyMatch(trial -> trial.read == cells)) {
+      trials.removeIf(trial -> trial.read == 0);
+    }
   }
 
   /**
@@ -43,8 +50,10 @@ final class DateSurvey {
           "IN-310",
           where,
           firstCell.isEmpty() ? "no rows with a date" : "the date \"" + firstCell + "\"",
-          "dates with a four-digit year such as 2025-01-14, 20250114, 14.01.2025 or 1/14/2025;"
-              + " --date-format tells another way");
+          "dates with a four-digit year such as 2025-01-14, 20250114, 14.01.2025 or 1/14/2025; "
+              + (DayNumber.looksLike(firstCell)
+                  ? "--date-format " + DayNumber.OPTION + " if a spreadsheet counted the days"
+                  : "--date-format tells another way"));
       return Optional.empty();
     }
     List<Trial> best = new ArrayList<>(trials.stream().filter(t -> t.read == most).toList());
@@ -66,12 +75,12 @@ final class DateSurvey {
   }
 
   private static final class Trial {
-    private final DatePattern pattern;
+    private final DateRule pattern;
     private int read;
     private boolean ascending = true;
     private LocalDate last = LocalDate.MIN;
 
-    Trial(DatePattern pattern) {
+    Trial(DateRule pattern) {
       this.pattern = pattern;
     }
 

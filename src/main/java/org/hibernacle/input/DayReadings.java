@@ -7,7 +7,10 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.hibernacle.model.DailyExtremes;
 
-/** The readings of one day, in order of time, kept small: a file may hold millions. */
+/**
+ * The readings of one day, in order of time. A file may hold millions of them, so a day that was
+ * read keeps at most {@value #MOST_KEPT}: of more, what {@link HourSums} needs is left.
+ */
 final class DayReadings {
   /** Hours of a day that must have a reading before its extremes are trusted; 75 %. */
   static final int LEAST_HOURS = 18;
@@ -15,11 +18,17 @@ final class DayReadings {
   /** Longest run of hours without a reading, so that the night is never missing. */
   static final int LONGEST_GAP_H = 3;
 
+  /** A reading every quarter of an hour. */
+  static final int MOST_KEPT = 96;
+
   private int[] seconds = new int[24];
   private double[] airC = new double[24];
   private int size;
+  private double lowestC = Double.POSITIVE_INFINITY;
+  private double highestC = Double.NEGATIVE_INFINITY;
+  private HourSums condensed = HourSums.NONE;
 
-  /** The reading at that second, if there is one. */
+  /** The reading at that second, if there is one that was not condensed. */
   OptionalDouble at(int second) {
     int i = Arrays.binarySearch(seconds, 0, size, second);
     return i < 0 ? OptionalDouble.empty() : OptionalDouble.of(airC[i]);
@@ -40,24 +49,48 @@ final class DayReadings {
     seconds[i] = second;
     airC[i] = readingC;
     size++;
+    widen(readingC, readingC);
+  }
+
+  /** Takes in extremes between the readings. */
+  void widen(double minC, double maxC) {
+    lowestC = Math.min(lowestC, minC);
+    highestC = Math.max(highestC, maxC);
+  }
+
+  /**
+   * Lets go of single readings where they are many; to be called when the file goes on to another
+   * day.
+   *
+   * @return how many of them had been condensed before; -1 if the day was read before and had other
+   *     readings at these times
+   */
+  int condense() {
+    if (size <= MOST_KEPT && condensed.isEmpty()) {
+      return 0;
+    }
+    int again = condensed.repeated(seconds, airC, size);
+    if (again < 0) {
+      return again;
+    }
+    condensed = sums();
+    seconds = new int[0];
+    airC = new double[0];
+    size = 0;
+    return again;
   }
 
   /** Lowest and highest of all readings. */
   DailyExtremes extremes() {
-    double[] all = Arrays.copyOf(airC, size);
-    Arrays.sort(all);
-    return new DailyExtremes(all[0], all[size - 1]);
+    return new DailyExtremes(lowestC, highestC);
   }
 
   /** Whether there are enough readings, and no long gap, to trust the extremes. */
   boolean complete() {
-    boolean[] filled = new boolean[24];
-    for (int i = 0; i < size; i++) {
-      filled[hour(i)] = true;
-    }
+    int[] counts = sums().counts();
     int gap = 0;
-    for (boolean hour : filled) {
-      gap = hour ? 0 : gap + 1;
+    for (int count : counts) {
+      gap = count > 0 ? 0 : gap + 1;
       if (gap > LONGEST_GAP_H) {
         return false;
       }
@@ -67,7 +100,7 @@ final class DayReadings {
 
   /** How many hours of the day have a reading. */
   int hoursFilled() {
-    return (int) IntStream.range(0, size).map(this::hour).distinct().count();
+    return (int) Arrays.stream(sums().counts()).filter(count -> count > 0).count();
   }
 
   /**
@@ -76,12 +109,9 @@ final class DayReadings {
    * where such gaps are short: clocks that go forward leave one.
    */
   List<Double> hours() {
-    double[] sum = new double[24];
-    int[] count = new int[24];
-    for (int i = 0; i < size; i++) {
-      sum[hour(i)] += airC[i];
-      count[hour(i)]++;
-    }
+    HourSums sums = sums();
+    double[] sum = sums.sumsC();
+    int[] count = sums.counts();
     int[] filled = IntStream.range(0, 24).filter(h -> count[h] > 0).toArray();
     List<Double> means = new ArrayList<>(24);
     for (int h = 0, next = 0; h < 24; h++) {
@@ -97,10 +127,9 @@ final class DayReadings {
     return means;
   }
 
-  /** Hour 0 to 23 to which a reading belongs; in a file of hours 1 to 24, the hour before it. */
-  private int hour(int i) {
-    boolean endsAtMidnight = seconds[size - 1] == Stamp.DAY_S && seconds[0] >= 3600;
-    int second = endsAtMidnight ? seconds[i] - 1 : seconds[i];
-    return Math.min(23, second / 3600);
+  private HourSums sums() {
+    return condensed.isEmpty()
+        ? HourSums.of(seconds, airC, size)
+        : condensed.with(seconds, airC, size);
   }
 }

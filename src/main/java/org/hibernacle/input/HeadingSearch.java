@@ -1,27 +1,46 @@
 package org.hibernacle.input;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.hibernacle.input.CsvLayout.Rank;
+import org.hibernacle.input.CsvLayout.Role;
 
 /**
- * Finds the delimiter and the heading row of a file: the first row, among its first {@value
- * #ROWS_SEARCHED}, in which a layout finds all its columns.
+ * Finds the delimiter and the headings of a file: the first row, among its first {@value
+ * #ROWS_SEARCHED}, in which a layout finds all its columns. Headings may go over several rows;
+ * those above and below are put together with it, column by column.
  */
 final class HeadingSearch {
   private static final int ROWS_SEARCHED = 60;
-  private static final int ROWS_COMPARED = 100;
-  private static final char[] DELIMITERS = {',', ';', '\t'};
+  private static final int ROWS_COMPARED = 40;
+  private static final int MOST_ROWS_BELOW = 3;
+  private static final char[] DELIMITERS = {',', ';', '\t', '|', CsvText.BLANKS};
+
+  /** Layouts told of where none fits. */
+  private static final int LISTED = 4;
 
   /**
-   * A heading row.
+   * Headings.
    *
    * @param delimiter between its cells
-   * @param line on which it stands
+   * @param line on which they stand
+   * @param lastLine on which they end; rows begin below it
+   * @param title what stands above them
    * @param fits the layouts that find all their columns in it
    * @param consistentRows how many of the rows below have as many cells
    */
-  record Found(char delimiter, long line, List<CsvColumns> fits, int consistentRows) {}
+  record Found(
+      char delimiter,
+      long line,
+      long lastLine,
+      String title,
+      List<CsvColumns> fits,
+      int consistentRows) {}
 
   private final List<CsvLayout> layouts;
   private final List<Found> found = new ArrayList<>();
@@ -31,7 +50,7 @@ final class HeadingSearch {
     this.layouts = layouts;
   }
 
-  /** The heading row; reports an error and is empty if there is none, or if two layouts fit it. */
+  /** The headings; reports an error and is empty if there are none, or if two layouts fit. */
   static Optional<Found> in(CsvText text, List<CsvLayout> layouts, Problems problems)
       throws UnreadableCsv {
     HeadingSearch search = new HeadingSearch(layouts);
@@ -54,7 +73,7 @@ final class HeadingSearch {
     for (Found other : search.found) {
       best = other.consistentRows() > best.consistentRows() ? other : best;
     }
-    String where = text.path() + ", line " + best.line();
+    String where = text.name() + ", line " + best.line();
     if (best.fits().size() > 1) {
       List<String> names = best.fits().stream().map(fit -> fit.layout().name()).toList();
       problems.error(
@@ -79,37 +98,139 @@ final class HeadingSearch {
   private void look(CsvText text, char delimiter) throws UnreadableCsv {
     List<CsvText.Row> rows = new ArrayList<>();
     text.rows(delimiter, row -> rows.add(row) && rows.size() < ROWS_SEARCHED + ROWS_COMPARED);
-    for (int i = 0; i < Math.min(rows.size(), ROWS_SEARCHED); i++) {
-      CsvText.Row row = rows.get(i);
-      if (row.cells().size() > widest.size()) {
-        widest = row.cells();
+    Optional<Found> best = Optional.empty();
+    boolean sure = false;
+    for (int i = 0; i < Math.min(rows.size(), ROWS_SEARCHED) && !sure; i++) {
+      if (rows.get(i).cells().size() > widest.size()) {
+        widest = rows.get(i).cells();
       }
-      List<CsvColumns> fits =
-          layouts.stream()
-              .map(layout -> CsvColumns.match(layout, row.cells()))
-              .filter(match -> match.missing().isEmpty())
-              .toList();
-      if (!fits.isEmpty()) {
-        List<CsvText.Row> below = rows.subList(i + 1, rows.size());
-        int columns = row.cells().size();
-        int consistent = (int) below.stream().filter(r -> fits(r, columns)).count();
-        found.add(new Found(delimiter, row.line(), fits, consistent));
-        return;
+      Optional<Found> here = at(rows, i, delimiter);
+      if (here.isPresent()
+          && (best.isEmpty() || rank(here.get()).compareTo(rank(best.get())) < 0)) {
+        best = here;
+        sure = rank(here.get()) != Rank.SINGLE;
       }
     }
+    best.ifPresent(found::add);
+  }
+
+  private static Rank rank(Found found) {
+    return found.fits().get(0).layout().rank();
+  }
+
+  /** Tries the row with what stands below it, with units below it, and with the row above it. */
+  private Optional<Found> at(List<CsvText.Row> rows, int i, char delimiter) {
+    CsvText.Row row = rows.get(i);
+    if (row.cells().size() < 2) {
+      return Optional.empty();
+    }
+    int below = rowsBelow(rows, i);
+    List<String> stacked = row.cells();
+    List<String> withUnits = row.cells();
+    for (int k = 1; k <= below; k++) {
+      stacked = stacked(stacked, rows.get(i + k).cells());
+      withUnits = stacked(withUnits, onlyUnits(rows.get(i + k).cells()));
+    }
+    Set<List<String>> tries = new LinkedHashSet<>(List.of(stacked));
+    tries.add(withUnits);
+    if (i > 0 && rows.get(i - 1).cells().size() == row.cells().size()) {
+      tries.add(stacked(rows.get(i - 1).cells(), row.cells()));
+    }
+    for (List<String> cells : tries) {
+      List<CsvColumns> fits = fits(cells);
+      if (!fits.isEmpty()) {
+        List<CsvText.Row> rest = rows.subList(i + 1 + below, rows.size());
+        int columns = fits.get(0).headings().size();
+        int consistent = (int) rest.stream().filter(r -> fits(r, columns)).count();
+        String title =
+            rows.subList(0, i).stream()
+                .map(r -> String.join(" ", r.cells()))
+                .collect(Collectors.joining(" "));
+        long lastLine = rows.get(i + below).line();
+        return Optional.of(new Found(delimiter, row.line(), lastLine, title, fits, consistent));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The layouts that fit, of the highest rank that has any. */
+  private List<CsvColumns> fits(List<String> cells) {
+    List<CsvHeading> headings = cells.stream().map(CsvHeading::of).toList();
+    List<CsvColumns> fits =
+        layouts.stream()
+            .map(layout -> CsvColumns.match(layout, headings))
+            .filter(match -> match.missing().isEmpty())
+            .toList();
+    Optional<Rank> first =
+        fits.stream().map(fit -> fit.layout().rank()).min(Comparator.naturalOrder());
+    return fits.stream().filter(fit -> first.equals(Optional.of(fit.layout().rank()))).toList();
+  }
+
+  /** Rows below that go on with the headings: as wide, with a word, and without any figure. */
+  private static int rowsBelow(List<CsvText.Row> rows, int i) {
+    int below = 0;
+    while (below < MOST_ROWS_BELOW && i + below + 1 < rows.size()) {
+      CsvText.Row next = rows.get(i + below + 1);
+      boolean words = next.cells().stream().noneMatch(c -> c.chars().anyMatch(Character::isDigit));
+      if (!words || next.cells().size() != rows.get(i).cells().size()) {
+        break;
+      }
+      below++;
+    }
+    return below;
+  }
+
+  private static List<String> onlyUnits(List<String> cells) {
+    return cells.stream().map(c -> CsvHeading.of("of " + c).unit().isPresent() ? c : "").toList();
+  }
+
+  private static List<String> stacked(List<String> upper, List<String> lower) {
+    List<String> both = new ArrayList<>();
+    for (int i = 0; i < upper.size(); i++) {
+      both.add((upper.get(i) + " " + lower.get(i)).strip());
+    }
+    return both;
   }
 
   private void tellMissing(CsvText text, Problems problems) {
-    List<String> wants = new ArrayList<>();
-    for (CsvLayout layout : layouts) {
-      List<String> missing =
-          CsvColumns.match(layout, widest).missing().stream().map(Object::toString).toList();
-      wants.add("layout " + layout.name() + " lacks " + String.join(", ", missing));
+    List<CsvHeading> headings = widest.stream().map(CsvHeading::of).toList();
+    List<CsvColumns> matches =
+        layouts.stream().map(layout -> CsvColumns.match(layout, headings)).toList();
+    String shown = "the widest row is \"" + String.join(" | ", widest) + "\"";
+    if (matches.stream().anyMatch(CsvColumns::monthly)) {
+      problems.error(
+          "IN-402",
+          text.name(),
+          "a table of months; " + shown,
+          "days: means of a month do not tell how cold a night was");
+      return;
     }
+    List<String> wants =
+        matches.stream()
+            .filter(match -> match.layout().rank() != Rank.SINGLE && distance(match) <= 1)
+            .sorted(Comparator.comparingInt(HeadingSearch::distance))
+            .limit(LISTED)
+            .map(HeadingSearch::lacks)
+            .toList();
     problems.error(
         "IN-305",
-        text.path().toString(),
-        "no row of known headings; the widest row is \"" + String.join(" | ", widest) + "\"",
-        "headings of one layout (" + String.join("; ", wants) + ")");
+        text.name(),
+        "no row of known headings; " + shown,
+        "headings of one layout ("
+            + String.join("; ", wants)
+            + "), or --columns where there are none");
+  }
+
+  /** Common layouts first, then those that lack least. */
+  private static int distance(CsvColumns match) {
+    boolean common = List.of("daily", "readings").contains(match.layout().name());
+    return common ? 0 : match.missing().size();
+  }
+
+  private static String lacks(CsvColumns match) {
+    return "layout "
+        + match.layout().name()
+        + " lacks "
+        + match.missing().stream().map(Role::toString).collect(Collectors.joining(", "));
   }
 }

@@ -11,7 +11,25 @@ final class NumberCell {
 
   /** Words and strokes. */
   private static final Set<String> MISSING_WORDS =
-      Set.of("", "-", "--", "---", "m", "na", "n/a", "nan", "null", "none", "*", "x", "×", "///");
+      Set.of(
+          "",
+          "-",
+          "--",
+          "---",
+          "m",
+          "na",
+          "n/a",
+          "nan",
+          "null",
+          "none",
+          "*",
+          "x",
+          "×",
+          "///",
+          "err",
+          "error",
+          "unavailable",
+          "unknown");
 
   /** Figures that no thermometer shows, in either unit. */
   private static final Set<Double> MISSING_FIGURES =

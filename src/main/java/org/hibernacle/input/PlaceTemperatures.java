@@ -53,7 +53,7 @@ public final class PlaceTemperatures {
     files.forEach(
         (place, ofPlace) -> {
           if (!ofPlace.isEmpty()) {
-            TemperatureCsv.read(ofPlace, TemperatureCsv.Options.unitElse(unit), problems)
+            TemperatureCsv.read(ofPlace, TemperatureCsv.Options.ofLogger(unit), problems)
                 .ifPresent(series -> read.put(place, series));
           }
         });

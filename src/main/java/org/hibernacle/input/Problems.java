@@ -44,6 +44,17 @@ public final class Problems {
     }
   }
 
+  /** Takes over everything that another collection kept or counted. */
+  void addAll(Problems others) {
+    others.kept.forEach(this::add);
+    dropped += others.dropped;
+  }
+
+  /** Whether there is something, and every single thing has that code. */
+  boolean hasOnly(String code) {
+    return !kept.isEmpty() && kept.stream().allMatch(d -> d.code().equals(code));
+  }
+
   /** Whether the run must stop. */
   public boolean hasErrors() {
     return errors > 0;

@@ -1,82 +1,113 @@
 package org.hibernacle.input;
 
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.hibernacle.input.CsvLayout.Role;
 
 /**
- * A temperature file whose layout, columns and units are known.
+ * A temperature file whose layout and columns are known.
  *
  * @param text the file
  * @param delimiter between cells
- * @param headingLine line of the headings
+ * @param line of the headings
+ * @param lastLine on which the headings end
  * @param columns of the layout
- * @param units of the temperature columns
+ * @param told the element that all values are, where no column says so
+ * @param units of the temperature columns; empty until they are settled
  * @param snow unit of the snow depth; empty if there is no such column, or none that can be used
  */
 record RecognisedCsv(
     CsvText text,
     char delimiter,
-    long headingLine,
+    long line,
+    long lastLine,
     CsvColumns columns,
+    Optional<Role> told,
     Map<Role, TemperatureUnit> units,
     Optional<SnowUnit> snow) {
 
-  /** Settles the units; reports an error where nothing tells them. */
-  static RecognisedCsv of(
-      CsvText text, HeadingSearch.Found found, TemperatureCsv.Options options, Problems problems) {
-    Optional<TemperatureUnit> asked = options.unit();
+  /** Settles what the values are; reports an error where nothing tells. */
+  static Optional<RecognisedCsv> of(CsvText text, HeadingSearch.Found found, Problems problems) {
     CsvColumns columns = found.fits().get(0);
+    Optional<Role> told = Optional.empty();
+    boolean values = columns.has(Role.VALUE) || columns.has(Role.PART);
+    if (values && !columns.has(Role.ELEMENT)) {
+      told = Elements.inTitle(found.title());
+      if (told.isEmpty()) {
+        problems.error(
+            "IN-403",
+            text.name() + ", line " + found.line(),
+            "values of which nothing says whether they are lowest or highest",
+            "the word minimum or maximum above the table, a column of elements, or --columns");
+        return Optional.empty();
+      }
+    }
+    return Optional.of(
+        new RecognisedCsv(
+            text,
+            found.delimiter(),
+            found.line(),
+            found.lastLine(),
+            columns,
+            told,
+            Map.of(),
+            Optional.empty()));
+  }
+
+  /** The same with its units; reports an error where nothing tells them. */
+  RecognisedCsv withUnits(TemperatureCsv.Options options, String range, Problems problems) {
     Map<Role, TemperatureUnit> units = new EnumMap<>(Role.class);
     for (Role role : columns.candidates().keySet()) {
       if (!role.isTemperature()) {
         continue;
       }
-      CsvHeading heading = columns.heading(role);
-      String where = text.path() + ", line " + found.line() + ", \"" + heading.written() + "\"";
-      Optional<TemperatureUnit> unit =
-          asked.or(heading::unit).or(() -> columns.layout().unit()).or(() -> options.unitElse());
+      Optional<TemperatureUnit> unit = unit(role, options, problems);
       if (unit.isEmpty()) {
         problems.error(
             "IN-308",
-            where,
-            "a heading without a unit",
-            "a unit such as (°C) or (°F) in the heading, or --unit C or --unit F");
+            headingOf(role),
+            "a heading without a unit" + (range.isEmpty() ? "" : ", and values " + range),
+            "a unit such as (°C) or (°F) in the heading, or --unit with one of "
+                + String.join(", ", TemperatureUnit.options()));
         break;
-      }
-      if (asked.isPresent() && heading.unit().isPresent() && !asked.equals(heading.unit())) {
-        problems.warning(
-            "IN-309",
-            where,
-            heading.unit().get() + " in the heading but --unit " + asked.get().name(),
-            "the same unit in both",
-            "read as " + asked.get());
       }
       units.put(role, unit.get());
     }
     return new RecognisedCsv(
-        text,
-        found.delimiter(),
-        found.line(),
-        columns,
-        units,
-        snow(columns, units, text.path() + ", line " + found.line(), problems));
+        text, delimiter, line, lastLine, columns, told, units, snowUnit(units, problems));
+  }
+
+  private Optional<TemperatureUnit> unit(
+      Role role, TemperatureCsv.Options options, Problems problems) {
+    Optional<TemperatureUnit> inHeading = columns.heading(role).unit();
+    Optional<TemperatureUnit> asked = options.unit();
+    if (asked.isPresent() && inHeading.isPresent() && !asked.equals(inHeading)) {
+      problems.warning(
+          "IN-309",
+          headingOf(role),
+          inHeading.get() + " in the heading but --unit " + asked.get().option(),
+          "the same unit in both",
+          "read as " + asked.get());
+    }
+    return asked
+        .or(() -> inHeading)
+        .or(() -> columns.layout().unitOf(role, columns.heading(role)))
+        .or(options::unitElse);
   }
 
   /** Snow is never needed, so a column without a unit is left alone. */
-  private static Optional<SnowUnit> snow(
-      CsvColumns columns, Map<Role, TemperatureUnit> units, String where, Problems problems) {
-    if (columns.column(Role.SNOW).isEmpty() || !units.containsKey(Role.LOWEST)) {
+  private Optional<SnowUnit> snowUnit(Map<Role, TemperatureUnit> units, Problems problems) {
+    if (!columns.has(Role.SNOW) || !units.containsKey(Role.LOWEST)) {
       return Optional.empty();
     }
-    CsvHeading heading = columns.heading(Role.SNOW);
-    Optional<SnowUnit> unit = SnowUnit.of(heading.key(), units.get(Role.LOWEST));
+    Optional<SnowUnit> unit = SnowUnit.of(columns.heading(Role.SNOW).key(), units.get(Role.LOWEST));
     if (unit.isEmpty()) {
       problems.warning(
           "IN-334",
-          where + ", \"" + heading.written() + "\"",
+          headingOf(Role.SNOW),
           "a depth of snow without a unit",
           "a unit such as (cm), (mm) or (in) in the heading",
           "the column is not used, the ground counts as bare");
@@ -84,18 +115,44 @@ record RecognisedCsv(
     return unit;
   }
 
+  private String headingOf(Role role) {
+    return name() + ", line " + line + ", \"" + columns.heading(role).written() + "\"";
+  }
+
+  String name() {
+    return text.name();
+  }
+
   /** Hands on the rows below the headings; remarks after a {@code #} are left out. */
   void rows(Predicate<CsvText.Row> more) throws UnreadableCsv {
     text.rows(
         delimiter,
-        row -> row.line() <= headingLine || row.cells().get(0).startsWith("#") || more.test(row));
+        row -> row.line() <= lastLine || row.cells().get(0).startsWith("#") || more.test(row));
   }
 
   /**
    * Whether the row has as many cells as there are headings; empty ones at its end do not count.
    */
   boolean fits(CsvText.Row row) {
-    return HeadingSearch.fits(row, columns.headings().size());
+    int needed = columns.layout().shortRows() ? columns.lastUsed() + 1 : columns.headings().size();
+    return columns.layout().shortRows()
+        ? row.cells().size() >= needed
+        : HeadingSearch.fits(row, needed);
+  }
+
+  /** Whether the row says the headings again, as where files were put behind each other. */
+  boolean isTheHeadings(CsvText.Row row) {
+    List<String> cells = row.cells();
+    if (!cells.get(0).isEmpty() && Character.isDigit(cells.get(0).charAt(0))) {
+      return false;
+    }
+    return cells.size() == columns.headings().size()
+        && columns.candidates().values().stream()
+            .flatMap(List::stream)
+            .allMatch(i -> columns.headings().get(i).written().startsWith(cells.get(i)))
+        && columns.candidates().values().stream()
+            .flatMap(List::stream)
+            .noneMatch(i -> cells.get(i).isEmpty());
   }
 
   /** Whether the row belongs to the station asked for; every row does if none was. */
@@ -110,8 +167,9 @@ record RecognisedCsv(
   /** What was recognised, in words. */
   String describe() {
     StringBuilder words = new StringBuilder("layout ").append(columns.layout().name());
-    for (Role role : columns.candidates().keySet()) {
-      if (role == Role.SNOW && snow.isEmpty()) {
+    for (Role role : Role.values()) {
+      boolean shown = columns.has(role) && role != Role.BESIDE && role != Role.PART;
+      if (!shown || (role == Role.SNOW && snow.isEmpty())) {
         continue;
       }
       words.append(", ").append(role).append(" \"");
@@ -123,17 +181,24 @@ record RecognisedCsv(
         snow.ifPresent(unit -> words.append(" in ").append(unit));
       }
     }
+    if (columns.has(Role.PART)) {
+      words.append(", ").append(columns.all(Role.PART).size()).append(" columns");
+      words.append(" in ").append(units.get(Role.PART));
+    }
+    told.ifPresent(role -> words.append(", ").append(role).append(" as the lines above say"));
     String between =
         switch (delimiter) {
           case '\t' -> "tab";
           case ';' -> "semicolon";
+          case '|' -> "stroke";
+          case CsvText.BLANKS -> "blanks";
           default -> "comma";
         };
-    return words + ", parted by " + between + ", encoding " + text.charset().name();
+    return words + ", parted by " + between + ", encoding " + text.encoding().charset().name();
   }
 
   /** {@code temps.csv, line 7}. */
-  String where(CsvText.Row row) {
-    return text.path() + ", line " + row.line();
+  Origin where(CsvText.Row row) {
+    return new Origin(name(), row.line());
   }
 }

@@ -3,17 +3,18 @@ package org.hibernacle.input;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.Month;
-import java.util.ArrayList;
+import java.time.ZoneId;
 import java.util.Collection;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.hibernacle.model.DailyExtremes;
-import org.hibernacle.model.TemperatureSeries;
 
 /** Puts the rows of all files together, by day, and finds rows that contradict each other. */
 final class SeriesBuilder {
@@ -24,37 +25,70 @@ final class SeriesBuilder {
       EnumSet.of(
           Month.SEPTEMBER, Month.OCTOBER, Month.NOVEMBER, Month.MARCH, Month.APRIL, Month.MAY);
 
+  private final Optional<ZoneId> zone;
+  private final QualityPolicy quality;
   private final Problems problems;
-  private final TreeMap<LocalDate, DailyExtremes> days = new TreeMap<>();
+  private final TreeMap<LocalDate, DayFigures> days = new TreeMap<>();
+  private final TreeMap<LocalDate, TreeMap<Integer, PartOfDay>> parts = new TreeMap<>();
   private final TreeMap<LocalDate, Double> snowCm = new TreeMap<>();
   private final TreeMap<LocalDate, DayReadings> readings = new TreeMap<>();
+  private final TreeMap<LocalDate, Origin> origins = new TreeMap<>();
   private final TreeSet<LocalDate> hourTwice = new TreeSet<>();
+  private Optional<LocalDate> open = Optional.empty();
 
-  SeriesBuilder(Problems problems) {
+  /**
+   * @param options with the zone whose rules tell when clocks go back, if they are known
+   */
+  SeriesBuilder(TemperatureCsv.Options options, Problems problems) {
+    this.zone = options.zone();
+    this.quality = options.quality();
     this.problems = problems;
   }
 
-  /** Adds a day; true if an earlier row said the same. */
-  boolean add(LocalDate day, DailyExtremes extremes, String where) {
-    DailyExtremes before = days.putIfAbsent(day, extremes);
-    if (before != null && !before.equals(extremes)) {
+  /** Adds one or both extremes of a day; true if an earlier row said the same. */
+  boolean add(LocalDate day, OptionalDouble minC, OptionalDouble maxC, Origin where) {
+    DayFigures more = new DayFigures(minC, maxC);
+    DayFigures before = days.getOrDefault(day, DayFigures.NONE);
+    if (before.contradicts(more)) {
       problems.error(
           "IN-316",
-          where,
-          day + " with " + shown(extremes) + ", but an earlier row has " + shown(before),
-          "each day once, or with the same values");
+          where.toString(),
+          day + " with " + more.shown() + ", but an earlier row has " + before.shown(),
+          "each day once, or with the same values; --layout spells if rows are parts of a day");
+      return false;
     }
-    return extremes.equals(before);
+    days.put(day, before.with(more));
+    origins.putIfAbsent(day, where);
+    return before.says(more);
+  }
+
+  /** Adds extremes of a part of a day; true if an earlier row said the same. */
+  boolean addPart(LocalDate day, int secondOfDay, PartOfDay part, Origin where) {
+    origins.putIfAbsent(day, where);
+    PartOfDay before =
+        parts.computeIfAbsent(day, d -> new TreeMap<>()).putIfAbsent(secondOfDay, part);
+    if (before != null && !before.equals(part)) {
+      problems.error(
+          "IN-316",
+          where.toString(),
+          day + " " + time(secondOfDay) + " with other figures than an earlier row",
+          "each time once, or with the same values");
+    }
+    return part.equals(before);
   }
 
   /** Adds the depth of snow of a day. */
-  void addSnow(LocalDate day, double depthCm, String where) {
+  void addSnow(LocalDate day, double depthCm, Origin where) {
     Double before = snowCm.putIfAbsent(day, depthCm);
     if (before != null && before != depthCm) {
       problems.error(
           "IN-316",
-          where,
-          day + " with " + round(depthCm) + " cm of snow, but an earlier row has " + round(before),
+          where.toString(),
+          day
+              + " with "
+              + DayFigures.round(depthCm)
+              + " cm of snow, but an earlier row has "
+              + DayFigures.round(before),
           "each day once, or with the same values");
     }
   }
@@ -63,26 +97,29 @@ final class SeriesBuilder {
    * Adds a reading; true if an earlier row said the same. The hour that comes twice when clocks go
    * back is kept twice.
    */
-  boolean add(LocalDate day, int secondOfDay, double airC, String where) {
+  boolean add(LocalDate day, int secondOfDay, double airC, Origin where) {
+    goOnTo(day);
     DayReadings ofDay = readings.computeIfAbsent(day, d -> new DayReadings());
+    origins.putIfAbsent(day, where);
     OptionalDouble before = ofDay.at(secondOfDay);
     if (before.isPresent()) {
       if (before.getAsDouble() == airC) {
         return true;
       }
-      if (!clocksMayGoBack(day, secondOfDay)) {
+      if (!clocksGoBack(day, secondOfDay)) {
         problems.error(
             "IN-316",
-            where,
+            where.toString(),
             day
                 + " "
                 + time(secondOfDay)
                 + " with "
-                + round(airC)
+                + DayFigures.round(airC)
                 + " °C, but an earlier row has "
-                + round(before.getAsDouble())
+                + DayFigures.round(before.getAsDouble())
                 + " °C",
-            "each time once, or with the same value");
+            "each time once, or with the same value; --station or --columns if there are two probes,"
+                + " --zone if clocks went back");
         return false;
       }
       hourTwice.add(day);
@@ -91,18 +128,53 @@ final class SeriesBuilder {
     return false;
   }
 
-  /** Early on a Sunday of autumn, north or south. */
-  private static boolean clocksMayGoBack(LocalDate day, int secondOfDay) {
+  /** Takes in extremes between the readings of a day that has some. */
+  void widen(LocalDate day, double minC, double maxC) {
+    Optional.ofNullable(readings.get(day)).ifPresent(ofDay -> ofDay.widen(minC, maxC));
+  }
+
+  /** Lets the day go that was read last; to be called at the end of each file too. */
+  void close() {
+    open.flatMap(day -> Optional.ofNullable(readings.get(day)).filter(r -> r.condense() < 0))
+        .ifPresent(
+            r ->
+                problems.error(
+                    "IN-316",
+                    String.valueOf(origins.get(open.get())),
+                    "readings of "
+                        + open.get()
+                        + " that an earlier part of the files has otherwise",
+                    "each time once, or with the same value; one file a station"));
+    open = Optional.empty();
+  }
+
+  private void goOnTo(LocalDate day) {
+    if (open.isEmpty() || !open.get().equals(day)) {
+      close();
+      open = Optional.of(day);
+    }
+  }
+
+  /** By the rules of the zone; else early on a Sunday of autumn, north or south. */
+  private boolean clocksGoBack(LocalDate day, int secondOfDay) {
+    if (zone.isPresent()) {
+      return zone.get()
+              .getRules()
+              .getValidOffsets(day.atStartOfDay().plusSeconds(secondOfDay))
+              .size()
+          == 2;
+    }
     return day.getDayOfWeek() == DayOfWeek.SUNDAY
         && secondOfDay < 4 * 3600
         && AUTUMNS.contains(day.getMonth());
   }
 
-  /** The series; reports an error and is empty if no day is left. */
-  Optional<TemperatureSeries> build(String station, String where) {
+  /** All that was read; reports an error and is empty if no day is left. */
+  Optional<ReadSeries> build(String station, String where) {
+    close();
     TreeMap<LocalDate, List<Double>> hours = new TreeMap<>();
-    List<LocalDate> incomplete = new ArrayList<>();
-    List<LocalDate> hoursBridged = new ArrayList<>();
+    TreeSet<LocalDate> incomplete = new TreeSet<>();
+    TreeSet<LocalDate> hoursBridged = new TreeSet<>();
     readings.forEach(
         (day, ofDay) -> {
           if (!ofDay.complete()) {
@@ -115,32 +187,93 @@ final class SeriesBuilder {
             hoursBridged.add(day);
           }
         });
+    parts.forEach(
+        (day, ofDay) -> {
+          if (ofDay.values().stream().mapToInt(PartOfDay::hours).sum() < 24) {
+            incomplete.add(day);
+          } else {
+            add(day, PartOfDay.extremes(ofDay.values()), where);
+          }
+        });
     tellIncomplete(incomplete, where);
-    if (!hourTwice.isEmpty()) {
-      problems.note(
-          "IN-328",
-          where,
-          "times that come twice early on Sunday " + listed(hourTwice),
-          "taken for the hour that is repeated when clocks go back; both readings are used");
+    tellHourTwice(where);
+    tellHoursBridged(hoursBridged, where);
+    int before = problems.errorCount();
+    NavigableMap<LocalDate, DailyExtremes> whole = whole(where);
+    if (problems.errorCount() > before) {
+      return Optional.empty();
     }
-    if (!hoursBridged.isEmpty()) {
-      problems.note(
-          "IN-337",
-          where,
-          "days that lack up to "
-              + (24 - DayReadings.LEAST_HOURS)
-              + " of their 24 hours: "
-              + listed(hoursBridged),
-          "straight lines fill them, as over the hour that clocks skip in spring");
-    }
-    if (days.isEmpty()) {
+    if (whole.isEmpty()) {
       problems.error("IN-324", where, "no day with a temperature", "at least one");
       return Optional.empty();
     }
-    return Optional.of(new TemperatureSeries(station, days, hours, snowCm));
+    return Optional.of(new ReadSeries(station, whole, hours, snowCm, origins));
   }
 
-  private void tellIncomplete(List<LocalDate> incomplete, String where) {
+  private void add(LocalDate day, DailyExtremes extremes, String where) {
+    Origin origin = origins.getOrDefault(day, new Origin(where, 0));
+    add(day, OptionalDouble.of(extremes.minC()), OptionalDouble.of(extremes.maxC()), origin);
+  }
+
+  /** Days that have both extremes, and the right way round. */
+  private NavigableMap<LocalDate, DailyExtremes> whole(String where) {
+    TreeMap<LocalDate, DailyExtremes> whole = new TreeMap<>();
+    TreeSet<LocalDate> noLowest = new TreeSet<>();
+    TreeSet<LocalDate> noHighest = new TreeSet<>();
+    for (Map.Entry<LocalDate, DayFigures> day : days.entrySet()) {
+      DayFigures figures = day.getValue();
+      if (figures.minC().isEmpty()) {
+        noLowest.add(day.getKey());
+      } else if (figures.maxC().isEmpty()) {
+        noHighest.add(day.getKey());
+      } else if (figures.minC().getAsDouble() > figures.maxC().getAsDouble()) {
+        tellCrossed(day.getKey(), figures);
+      } else {
+        whole.put(
+            day.getKey(),
+            new DailyExtremes(figures.minC().getAsDouble(), figures.maxC().getAsDouble()));
+      }
+    }
+    tellHalf(noLowest, "lowest", days.size(), where);
+    tellHalf(noHighest, "highest", days.size(), where);
+    return whole;
+  }
+
+  private void tellCrossed(LocalDate day, DayFigures figures) {
+    String where = String.valueOf(origins.get(day));
+    String found = day + " with a lowest above its highest: " + figures.shown();
+    if (quality.drops()) {
+      problems.note("IN-421", where, found, "not used, as --suspect drop asks");
+    } else {
+      problems.error(
+          "IN-315",
+          where,
+          found,
+          "the lowest not above the highest; --suspect drop leaves such days out");
+    }
+  }
+
+  private void tellHalf(Set<LocalDate> half, String what, int all, String where) {
+    if (half.isEmpty()) {
+      return;
+    }
+    if (half.size() == all) {
+      problems.error(
+          "IN-409",
+          where,
+          "no " + what + " on any day",
+          "lowest and highest; give the file of the other one too");
+    } else {
+      problems.warning(
+          "IN-410",
+          where,
+          "days without a " + what + ": " + listed(half),
+          "lowest and highest of each day",
+          "these days count as missing");
+    }
+  }
+
+  private void tellIncomplete(Set<LocalDate> incomplete, String where) {
     if (incomplete.isEmpty()) {
       return;
     }
@@ -156,18 +289,35 @@ final class SeriesBuilder {
         "these days count as missing");
   }
 
+  private void tellHourTwice(String where) {
+    if (!hourTwice.isEmpty()) {
+      String when =
+          zone.isPresent() ? "times that come twice on " : "times that come twice early on Sunday ";
+      problems.note(
+          "IN-328",
+          where,
+          when + listed(hourTwice),
+          "taken for the hour that is repeated when clocks go back; both readings are used");
+    }
+  }
+
+  private void tellHoursBridged(Set<LocalDate> hoursBridged, String where) {
+    if (!hoursBridged.isEmpty()) {
+      problems.note(
+          "IN-337",
+          where,
+          "days that lack up to "
+              + (24 - DayReadings.LEAST_HOURS)
+              + " of their 24 hours: "
+              + listed(hoursBridged),
+          "straight lines fill them, as over the hour that clocks skip in spring");
+    }
+  }
+
   private static String listed(Collection<LocalDate> days) {
     List<String> listed = days.stream().limit(LISTED_DAYS).map(LocalDate::toString).toList();
     int more = days.size() - listed.size();
     return String.join(", ", listed) + (more > 0 ? " and " + more + " more" : "");
-  }
-
-  private static String shown(DailyExtremes extremes) {
-    return round(extremes.minC()) + " to " + round(extremes.maxC()) + " °C";
-  }
-
-  private static double round(double airC) {
-    return Math.round(airC * 100) / 100.0;
   }
 
   private static String time(int secondOfDay) {

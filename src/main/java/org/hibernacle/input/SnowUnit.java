@@ -49,7 +49,7 @@ enum SnowUnit {
    */
   static Optional<SnowUnit> of(String key, TemperatureUnit temperatures) {
     if (key.equals(ELEMENT)) {
-      return Optional.of(temperatures == TemperatureUnit.C ? MM : IN);
+      return Optional.of(temperatures == TemperatureUnit.F ? IN : MM);
     }
     return NAMES.stream()
         .filter(key::startsWith)

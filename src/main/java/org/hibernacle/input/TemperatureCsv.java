@@ -1,13 +1,15 @@
 package org.hibernacle.input;
 
+import java.nio.charset.Charset;
 import java.nio.file.Path;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Predicate;
 import org.hibernacle.model.TemperatureSeries;
 
@@ -17,38 +19,79 @@ import org.hibernacle.model.TemperatureSeries;
  * first rows alone.
  */
 public final class TemperatureCsv {
-  private TemperatureCsv() {}
+  private final Options options;
+  private final Problems problems;
+  private final Optional<DateRule> givenDates;
+  private final List<CsvLayout> layouts;
+
+  private TemperatureCsv(Options options, Problems problems) {
+    this.options = options;
+    this.problems = problems;
+    this.givenDates = givenDates();
+    this.layouts = layouts();
+  }
 
   /**
-   * What the files themselves may not say.
+   * What temperature files may not say themselves.
    *
    * @param station whose rows are read
    * @param unit of all temperatures, over what the headings say
    * @param dateFormat in the letters of {@link java.time.format.DateTimeFormatter}
    * @param layout name of the only layout to be tried
    * @param unitElse of temperatures whose unit neither {@code unit} nor a heading says
+   * @param columns what the columns hold, in their order, for files without headings
+   * @param encoding of the text
+   * @param zone to whose standard time moments are shifted, and whose rules tell when clocks go
+   *     back
+   * @param quality what is done about days that are missing or hard to believe
    */
   public record Options(
       Optional<String> station,
       Optional<TemperatureUnit> unit,
       Optional<String> dateFormat,
       Optional<String> layout,
-      Optional<TemperatureUnit> unitElse) {
+      Optional<TemperatureUnit> unitElse,
+      Optional<String> columns,
+      Optional<Charset> encoding,
+      Optional<ZoneId> zone,
+      QualityPolicy quality) {
     /** Leaves everything to the files. */
-    public static final Options NONE = unitElse(Optional.empty());
+    public static final Options NONE =
+        new Options(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
 
+    /** The first four, and strict. */
     public Options(
         Optional<String> station,
         Optional<TemperatureUnit> unit,
         Optional<String> dateFormat,
         Optional<String> layout) {
-      this(station, unit, dateFormat, layout, Optional.empty());
+      this(
+          station,
+          unit,
+          dateFormat,
+          layout,
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          QualityPolicy.STRICT);
     }
 
-    /** Leaves everything to the files, and the unit only where their headings do not say it. */
-    public static Options unitElse(Optional<TemperatureUnit> unit) {
+    /**
+     * For a logger in a place: leaves everything to its file, and the unit only where its headings
+     * do not say it. Air under a roof may stand still or leap, so nothing is refused for that.
+     */
+    public static Options ofLogger(Optional<TemperatureUnit> unitElse) {
       return new Options(
-          Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), unit);
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          unitElse,
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          QualityPolicy.LENIENT);
     }
   }
 
@@ -60,53 +103,80 @@ public final class TemperatureCsv {
   /**
    * Reads all files as one series.
    *
-   * @param files at least one; they may overlap if they agree
+   * @param files at least one, each a text, a packed text or an archive of them; they may overlap
+   *     if they agree
    * @param problems takes up everything wrong or worth knowing
    * @return empty if there was any error
    */
   public static Optional<TemperatureSeries> read(
       List<Path> files, Options options, Problems problems) {
     int before = problems.errorCount();
-    Optional<DateRule> givenDates = givenDates(options, problems);
-    List<CsvLayout> layouts = layouts(options, problems);
+    TemperatureCsv reader = new TemperatureCsv(options, problems);
     List<RecognisedCsv> recognised = new ArrayList<>();
-    for (Path file : files) {
-      recognise(file, layouts, options, problems).ifPresent(recognised::add);
+    if (problems.errorCount() == before) {
+      files.forEach(file -> recognised.addAll(reader.recognise(file)));
     }
+    return reader.series(recognised, files, before);
+  }
+
+  /** Reads one source, for tests that need no disk. */
+  static Optional<TemperatureSeries> read(CsvSource source, Options options, Problems problems) {
+    TemperatureCsv reader = new TemperatureCsv(options, problems);
+    List<RecognisedCsv> recognised = reader.recognise(source, problems).stream().toList();
+    return reader.series(recognised, List.of(Path.of(source.name())), 0);
+  }
+
+  private Optional<TemperatureSeries> series(
+      List<RecognisedCsv> recognised, List<Path> files, int before) {
     if (recognised.isEmpty()) {
       return Optional.empty();
     }
-    Set<String> stations = new LinkedHashSet<>();
-    Map<RecognisedCsv, DateRule> dates = new LinkedHashMap<>();
+    String where = String.join(", ", files.stream().map(Path::toString).toList());
+    Set<String> stations = new TreeSet<>();
+    Map<RecognisedCsv, DateCells> dates = new LinkedHashMap<>();
     for (RecognisedCsv csv : recognised) {
-      CsvSurvey survey = new CsvSurvey(csv, stations);
-      if (pass(csv, survey, problems)) {
-        givenDates.or(() -> survey.decide(problems)).ifPresent(rule -> dates.put(csv, rule));
+      CsvSurvey survey = new CsvSurvey(csv);
+      if (pass(csv, survey)) {
+        stations.addAll(survey.stations());
+        RecognisedCsv whole = csv.withUnits(options, survey.range(), problems);
+        survey.decide(givenDates, problems).ifPresent(cells -> dates.put(whole, cells));
       }
     }
-    String where = String.join(", ", files.stream().map(Path::toString).toList());
     Optional<String> station = StationChoice.among(stations, options.station(), files, problems);
     if (problems.errorCount() > before || station.isEmpty()) {
       return Optional.empty();
     }
-    SeriesBuilder series = new SeriesBuilder(problems);
+    SeriesBuilder builder = new SeriesBuilder(options, problems);
     dates.forEach(
-        (csv, rule) -> {
-          TemperatureRows rows =
-              new TemperatureRows(csv, rule, options.station(), series, problems);
-          pass(csv, rows, problems);
+        (csv, cells) -> {
+          TemperatureRows rows = new TemperatureRows(csv, cells, options, builder, problems);
+          pass(csv, rows);
+          builder.close();
           rows.tell();
         });
     if (problems.errorCount() > before) {
       return Optional.empty();
     }
-    Optional<TemperatureSeries> built = series.build(station.get(), where);
-    built.ifPresent(s -> Plausibility.look(s, where, problems));
-    return built.filter(s -> problems.errorCount() == before);
+    Optional<ReadSeries> built = builder.build(station.get(), where);
+    built.ifPresent(read -> Quality.settle(read, options.quality(), problems));
+    if (problems.errorCount() > before) {
+      return Optional.empty();
+    }
+    return built.flatMap(read -> whole(read, where));
+  }
+
+  private Optional<TemperatureSeries> whole(ReadSeries read, String where) {
+    if (read.days().isEmpty()) {
+      problems.error("IN-324", where, "no day that could be used", "at least one");
+      return Optional.empty();
+    }
+    TemperatureSeries series = read.series();
+    Plausibility.look(series, where, problems);
+    return Optional.of(series);
   }
 
   /** Whether all rows could be read. */
-  private static boolean pass(RecognisedCsv csv, Predicate<CsvText.Row> rows, Problems problems) {
+  private boolean pass(RecognisedCsv csv, Predicate<CsvText.Row> rows) {
     try {
       csv.rows(rows);
       return true;
@@ -116,44 +186,105 @@ public final class TemperatureCsv {
     }
   }
 
-  private static Optional<RecognisedCsv> recognise(
-      Path file, List<CsvLayout> layouts, Options options, Problems problems) {
+  /** The tables of a file; of an archive those that are temperatures, unless there is none. */
+  private List<RecognisedCsv> recognise(Path file) {
+    List<CsvSource> sources;
     try {
-      CsvText text = CsvText.open(file);
-      return HeadingSearch.in(text, layouts, problems)
-          .map(found -> RecognisedCsv.of(text, found, options, problems));
+      sources = CsvSource.of(file);
     } catch (UnreadableCsv e) {
       e.tell(problems);
+      return List.of();
+    }
+    if (sources.size() == 1) {
+      return recognise(sources.get(0), problems).stream().toList();
+    }
+    List<RecognisedCsv> tables = new ArrayList<>();
+    List<CsvSource> others = new ArrayList<>();
+    for (CsvSource source : sources) {
+      Problems ofThis = new Problems();
+      Optional<RecognisedCsv> table = recognise(source, ofThis);
+      table.ifPresent(tables::add);
+      if (ofThis.hasOnly("IN-305")) {
+        others.add(source);
+      } else {
+        problems.addAll(ofThis);
+      }
+    }
+    if (tables.isEmpty()) {
+      others.forEach(source -> recognise(source, problems));
+    } else {
+      others.forEach(
+          source ->
+              problems.note("IN-411", source.name(), "no table of temperatures", "passed over"));
+    }
+    return tables;
+  }
+
+  private Optional<RecognisedCsv> recognise(CsvSource source, Problems into) {
+    try {
+      CsvText text = new CsvText(source, CsvEncoding.of(source, options.encoding()));
+      return headings(text, into).flatMap(found -> RecognisedCsv.of(text, found, into));
+    } catch (UnreadableCsv e) {
+      e.tell(into);
       return Optional.empty();
     }
   }
 
-  private static List<CsvLayout> layouts(Options options, Problems problems) {
-    if (options.layout().isEmpty()) {
-      return CsvLayouts.ALL;
+  /** By their words; by their place where that is asked for, or where a layout has no headings. */
+  private Optional<HeadingSearch.Found> headings(CsvText text, Problems into) throws UnreadableCsv {
+    CsvLayout first = layouts.get(0);
+    if (options.columns().isPresent()) {
+      return ColumnOrder.in(text, first, givenDates, into);
     }
-    String name = options.layout().get();
-    List<CsvLayout> named =
-        CsvLayouts.ALL.stream().filter(layout -> layout.name().equalsIgnoreCase(name)).toList();
-    if (named.isEmpty()) {
-      problems.error(
-          "IN-326", "--layout", "\"" + name + "\"", "one of " + String.join(", ", layoutNames()));
+    if (layouts.size() == 1 && !first.order().isEmpty()) {
+      Problems byWords = new Problems();
+      Optional<HeadingSearch.Found> found = HeadingSearch.in(text, layouts, byWords);
+      return byWords.hasOnly("IN-305") ? ColumnOrder.in(text, first, givenDates, into) : found;
     }
-    return named.isEmpty() ? CsvLayouts.ALL : named;
+    return HeadingSearch.in(text, layouts, into);
   }
 
-  private static Optional<DateRule> givenDates(Options options, Problems problems) {
+  private List<CsvLayout> layouts() {
+    List<CsvLayout> usual =
+        CsvLayouts.ALL.stream().filter(l -> l.rank() != CsvLayout.Rank.ASKED).toList();
+    if (options.columns().isPresent()) {
+      Optional<CsvLayout> columns = ColumnOrder.layout(options.columns().get());
+      if (columns.isEmpty()) {
+        problems.error(
+            "IN-412",
+            "--columns",
+            "\"" + options.columns().get() + "\"",
+            "a date, and lowest or highest or both, or one temperature, or element and value; from "
+                + ColumnOrder.words());
+      }
+      return columns.map(List::of).orElse(usual);
+    }
+    if (options.layout().isEmpty()) {
+      return usual;
+    }
+    Optional<CsvLayout> named = CsvLayouts.named(options.layout().get());
+    if (named.isEmpty()) {
+      problems.error(
+          "IN-326",
+          "--layout",
+          "\"" + options.layout().get() + "\"",
+          "one of " + String.join(", ", layoutNames()));
+    }
+    return named.map(List::of).orElse(usual);
+  }
+
+  private Optional<DateRule> givenDates() {
     if (options.dateFormat().isEmpty()) {
       return Optional.empty();
     }
     try {
-      return Optional.of(GivenDateFormat.of(options.dateFormat().get()));
+      return Optional.of(GivenDateFormat.rule(options.dateFormat().get()));
     } catch (IllegalArgumentException e) {
       problems.error(
           "IN-327",
           "--date-format",
           "\"" + options.dateFormat().get() + "\"",
-          "letters such as d.M.yyyy, MM/dd/yyyy HH:mm or dd-MMM-yy");
+          "letters such as d.M.yyyy, MM/dd/yyyy HH:mm or dd-MMM-yy, or " + DayNumber.OPTION);
       return Optional.empty();
     }
   }

@@ -1,187 +1,236 @@
 package org.hibernacle.input;
 
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.function.Predicate;
 import org.hibernacle.input.CsvLayout.Role;
-import org.hibernacle.model.DailyExtremes;
+import org.hibernacle.input.CsvLayout.Shape;
 
 /** Reads the values of one recognised file into the series, checking each row. */
 final class TemperatureRows implements Predicate<CsvText.Row> {
-  private static final double COLDEST_C = -70;
-  private static final double WARMEST_C = 60;
-
-  /** More has been measured once, on one mountain (from memory). */
-  private static final double DEEPEST_SNOW_CM = 1200;
-
   private final RecognisedCsv csv;
-  private final DateRule dates;
+  private final DateCells dates;
   private final Optional<String> station;
+  private final Optional<ZoneId> zone;
   private final SeriesBuilder series;
   private final Problems problems;
   private final RowTally tally = new RowTally();
+  private final TemperatureCells cells;
+  private final StrayRows strays;
 
   TemperatureRows(
       RecognisedCsv csv,
-      DateRule dates,
-      Optional<String> station,
+      DateCells dates,
+      TemperatureCsv.Options options,
       SeriesBuilder series,
       Problems problems) {
     this.csv = csv;
     this.dates = dates;
-    this.station = station;
+    this.station = options.station();
+    this.zone = options.zone();
     this.series = series;
     this.problems = problems;
+    this.cells = new TemperatureCells(csv, options.quality(), tally, problems);
+    this.strays = new StrayRows(csv, tally, problems);
   }
 
   @Override
   public boolean test(CsvText.Row row) {
-    if (!csv.fits(row)) {
-      problems.error(
-          "IN-312",
-          csv.where(row),
-          row.cells().size() + " cells",
-          csv.columns().headings().size()
-              + " as in the heading; a decimal comma needs another"
-              + " delimiter or quotes");
-    } else if (!csv.isOf(station, row)) {
-      tally.otherStation();
-    } else {
-      stamp(row).ifPresent(stamp -> read(row, stamp));
+    if (csv.isTheHeadings(row)) {
+      tally.headingsAgain();
+      return true;
     }
+    if (!csv.fits(row)) {
+      return strays.takesUp(row, () -> tellWidth(row));
+    }
+    if (!csv.isOf(station, row)) {
+      tally.otherStation();
+      return true;
+    }
+    if (csv.columns().layout().shape().wide()) {
+      readWide(row);
+      return true;
+    }
+    Optional<Stamp> stamp = dates.read(row);
+    if (stamp.isEmpty()) {
+      return strays.takesUp(
+          row, () -> error("IN-310", row, dates.role(), "a date written " + dates.shown()));
+    }
+    strays.rowGood();
+    timed(row, stamp.get()).ifPresent(s -> read(row, s));
     return true;
   }
 
   /** Tells what was recognised and what happened to the rows. */
   void tell() {
-    tally.tell(csv, dates, problems);
+    tally.tell(csv, dates, zone, problems);
   }
 
-  private Optional<Stamp> stamp(CsvText.Row row) {
-    String date = csv.columns().cell(Role.DATE, row).orElseThrow();
-    Optional<Stamp> stamp = dates.read(date);
-    if (stamp.isEmpty()) {
-      error("IN-310", row, Role.DATE, "a date written " + dates.shown());
-      return stamp;
-    }
-    if (csv.columns().layout().daily() || stamp.get().secondOfDay().isPresent()) {
-      return stamp;
+  private void tellWidth(CsvText.Row row) {
+    problems.error(
+        "IN-312",
+        csv.where(row).toString(),
+        row.cells().size() + (row.cells().size() == 1 ? " cell" : " cells"),
+        csv.columns().headings().size()
+            + " as in the heading; a decimal comma needs another"
+            + " delimiter or quotes");
+  }
+
+  /**
+   * The date with its time, where rows need one; reports an error and is empty if there is none.
+   */
+  private Optional<Stamp> timed(CsvText.Row row, Stamp stamp) {
+    if (!csv.columns().layout().shape().timed() || stamp.secondOfDay().isPresent()) {
+      return Optional.of(stamp);
     }
     Optional<String> time = csv.columns().cell(Role.TIME, row);
     if (time.isEmpty()) {
-      error("IN-310", row, Role.DATE, "a date with its time, such as 2025-01-14 06:30");
+      error("IN-310", row, dates.role(), "a date with its time, such as 2025-01-14 06:30");
       return Optional.empty();
     }
-    Stamp timed = stamp.get().at(TimeOfDay.second(time.get()));
-    if (timed.secondOfDay().isEmpty()) {
+    Optional<Stamp> timed = TimeOfDay.of(time.get()).map(stamp::at);
+    if (timed.isEmpty()) {
       error("IN-310", row, Role.TIME, "a time such as 06:30 or 6:30 AM");
-      return Optional.empty();
     }
-    return Optional.of(timed);
+    return timed;
   }
 
   private void read(CsvText.Row row, Stamp stamp) {
-    tally.row(stamp.day(), csv.where(row));
-    if (namesZone(row, Role.DATE) || namesZone(row, Role.TIME)) {
+    Stamp here = zone.map(stamp::in).orElse(stamp);
+    tally.row(here.day(), csv.where(row));
+    if (namesZone(row, stamp)) {
       tally.zone();
     }
-    if (csv.columns().layout().daily()) {
-      readDay(row, stamp.day());
-    } else {
-      readReading(row, stamp);
+    switch (csv.columns().layout().shape()) {
+      case READING -> readReading(row, here);
+      case SPELL -> readSpell(row, here);
+      case ELEMENT -> readElement(row, here.day());
+      default -> readDay(row, here.day(), here.secondOfDay().orElse(0));
     }
   }
 
-  private void readDay(CsvText.Row row, LocalDate day) {
-    OptionalDouble minC = airC(row, Role.LOWEST);
-    OptionalDouble maxC = airC(row, Role.HIGHEST);
-    OptionalDouble snowCm =
-        csv.snow().map(unit -> snowCm(row, unit)).orElse(OptionalDouble.empty());
+  private boolean namesZone(CsvText.Row row, Stamp stamp) {
+    boolean time =
+        csv.columns().cell(Role.TIME, row).flatMap(TimeOfDay::of).stream()
+            .anyMatch(t -> t.offsetS().isPresent());
+    return time || stamp.offsetS().isPresent();
+  }
+
+  private void readDay(CsvText.Row row, LocalDate day, int secondOfDay) {
+    OptionalInt days =
+        csv.columns().has(Role.DAYS) ? dates.small(row, Role.DAYS) : OptionalInt.of(1);
+    if (days.isPresent() && days.getAsInt() > 1) {
+      tally.severalDays();
+      return;
+    }
+    OptionalDouble minC = cells.airC(row, Role.LOWEST);
+    OptionalDouble maxC = cells.airC(row, Role.HIGHEST);
+    OptionalDouble snowCm = cells.snowCm(row);
+    boolean both = csv.columns().has(Role.LOWEST) && csv.columns().has(Role.HIGHEST);
+    if (both && (minC.isEmpty() || maxC.isEmpty())) {
+      return;
+    }
+    if (both && minC.getAsDouble() > maxC.getAsDouble()) {
+      cells.tellCrossed(row);
+      return;
+    }
+    Origin origin = csv.where(row);
+    OptionalInt hours =
+        csv.columns().has(Role.HOURS) ? dates.small(row, Role.HOURS) : OptionalInt.of(24);
+    if (both && hours.isPresent() && hours.getAsInt() < 24) {
+      PartOfDay part = new PartOfDay(hours.getAsInt(), minC.getAsDouble(), maxC.getAsDouble());
+      tally.used(day, series.addPart(day, secondOfDay, part, origin));
+    } else if (minC.isPresent() || maxC.isPresent()) {
+      tally.used(day, series.add(day, minC, maxC, origin));
+    }
+    snowCm.ifPresent(cm -> series.addSnow(day, cm, origin));
+  }
+
+  private void readElement(CsvText.Row row, LocalDate day) {
+    Optional<Role> element =
+        csv.told().or(() -> csv.columns().cell(Role.ELEMENT, row).flatMap(Elements::named));
+    if (element.isEmpty()) {
+      tally.otherElement();
+      return;
+    }
+    if (element.get() == Role.SNOW) {
+      cells.elementSnowCm(row).ifPresent(cm -> series.addSnow(day, cm, csv.where(row)));
+    } else {
+      add(day, element.get(), cells.airC(row, Role.VALUE), csv.where(row));
+    }
+  }
+
+  private void add(LocalDate day, Role element, OptionalDouble airC, Origin origin) {
+    if (airC.isPresent()) {
+      boolean lowest = element == Role.LOWEST;
+      OptionalDouble none = OptionalDouble.empty();
+      tally.used(day, series.add(day, lowest ? airC : none, lowest ? none : airC, origin));
+    }
+  }
+
+  private void readWide(CsvText.Row row) {
+    Optional<Role> element =
+        csv.told().or(() -> csv.columns().cell(Role.ELEMENT, row).flatMap(Elements::named));
+    if (element.isEmpty() || element.get() == Role.SNOW) {
+      tally.otherElement();
+      return;
+    }
+    boolean months = csv.columns().layout().shape() == Shape.DAYNUMBER;
+    OptionalInt year = dates.year(row);
+    OptionalInt fixed = months ? dates.small(row, Role.DAY) : dates.month(row);
+    if (year.isEmpty() || fixed.isEmpty()) {
+      Role faulty = year.isEmpty() ? Role.YEAR : months ? Role.DAY : Role.MONTH;
+      strays.takesUp(row, () -> error("IN-310", row, faulty, "a number"));
+      return;
+    }
+    strays.rowGood();
+    int number = 0;
+    for (int column : csv.columns().all(Role.PART)) {
+      number++;
+      OptionalInt part = OptionalInt.of(number);
+      Optional<LocalDate> day =
+          months ? DateCells.day(year, part, fixed) : DateCells.day(year, fixed, part);
+      if (day.isEmpty()) {
+        cells.expectNothing(row, column);
+        continue;
+      }
+      add(day.get(), element.get(), cells.airC(row, Role.PART, column), csv.where(row));
+    }
+  }
+
+  private void readReading(CsvText.Row row, Stamp stamp) {
+    OptionalDouble airC = cells.airC(row, Role.READING);
+    if (airC.isPresent()) {
+      int second = stamp.secondOfDay().orElseThrow();
+      boolean again = series.add(stamp.day(), second, airC.getAsDouble(), csv.where(row));
+      tally.used(stamp.day(), again);
+    }
+  }
+
+  private void readSpell(CsvText.Row row, Stamp stamp) {
+    OptionalDouble minC = cells.airC(row, Role.LOWEST);
+    OptionalDouble maxC = cells.airC(row, Role.HIGHEST);
+    OptionalDouble airC = cells.airC(row, Role.READING);
     if (minC.isEmpty() || maxC.isEmpty()) {
       return;
     }
     if (minC.getAsDouble() > maxC.getAsDouble()) {
-      problems.error(
-          "IN-315",
-          csv.where(row),
-          "a lowest of "
-              + cell(row, Role.LOWEST)
-              + " above a highest of "
-              + cell(row, Role.HIGHEST),
-          "the lowest not above the highest");
+      cells.tellCrossed(row);
       return;
     }
-    DailyExtremes extremes = new DailyExtremes(minC.getAsDouble(), maxC.getAsDouble());
-    tally.used(day, series.add(day, extremes, csv.where(row)));
-    snowCm.ifPresent(cm -> series.addSnow(day, cm, csv.where(row)));
-  }
-
-  private void readReading(CsvText.Row row, Stamp stamp) {
-    OptionalDouble airC = airC(row, Role.READING);
-    if (airC.isEmpty()) {
-      return;
-    }
+    double middleC = airC.orElse((minC.getAsDouble() + maxC.getAsDouble()) / 2);
     int second = stamp.secondOfDay().orElseThrow();
-    boolean again = series.add(stamp.day(), second, airC.getAsDouble(), csv.where(row));
+    boolean again = series.add(stamp.day(), second, middleC, csv.where(row));
+    series.widen(stamp.day(), minC.getAsDouble(), maxC.getAsDouble());
     tally.used(stamp.day(), again);
-  }
-
-  /** The temperature, °C; empty if there is none (counted) or if it is wrong (reported). */
-  private OptionalDouble airC(CsvText.Row row, Role role) {
-    String cell = cell(row, role);
-    if (NumberCell.missing(cell)) {
-      tally.missing(role);
-      return OptionalDouble.empty();
-    }
-    OptionalDouble number = NumberCell.number(cell);
-    if (number.isEmpty()) {
-      error("IN-313", row, role, "a number such as -3.5");
-      return number;
-    }
-    TemperatureUnit unit = csv.units().getOrDefault(role, TemperatureUnit.C);
-    double airC = unit.toC(number.getAsDouble());
-    if (airC < COLDEST_C || airC > WARMEST_C) {
-      String expected = "air of " + COLDEST_C + " to " + WARMEST_C + " °C";
-      error("IN-314", row, role, unit == TemperatureUnit.C ? expected : expected + ", read as °F");
-      return OptionalDouble.empty();
-    }
-    return OptionalDouble.of(airC);
-  }
-
-  /** The depth of snow, cm, a trace being none; empty if there is none or if it is wrong. */
-  private OptionalDouble snowCm(CsvText.Row row, SnowUnit unit) {
-    String cell = cell(row, Role.SNOW);
-    if (cell.equalsIgnoreCase("T")) {
-      return OptionalDouble.of(0);
-    }
-    if (NumberCell.missing(cell)) {
-      tally.missing(Role.SNOW);
-      return OptionalDouble.empty();
-    }
-    OptionalDouble number = NumberCell.number(cell);
-    if (number.isEmpty()) {
-      error("IN-313", row, Role.SNOW, "a depth such as 12");
-      return number;
-    }
-    double depthCm = unit.toCm(number.getAsDouble());
-    if (depthCm < 0 || depthCm > DEEPEST_SNOW_CM) {
-      error("IN-335", row, Role.SNOW, "snow of 0 to 1200 cm, read as " + unit);
-      return OptionalDouble.empty();
-    }
-    return OptionalDouble.of(depthCm);
-  }
-
-  private boolean namesZone(CsvText.Row row, Role role) {
-    return csv.columns().cell(role, row).map(TimeOfDay::namesZone).orElse(false);
-  }
-
-  private String cell(CsvText.Row row, Role role) {
-    return csv.columns().cell(role, row).orElseThrow();
   }
 
   private void error(String code, CsvText.Row row, Role role, String expected) {
     String where = csv.where(row) + ", \"" + csv.columns().heading(role).written() + "\"";
-    problems.error(code, where, "\"" + cell(row, role) + "\"", expected);
+    String cell = csv.columns().cell(role, row).orElse("");
+    problems.error(code, where, "\"" + cell + "\"", expected);
   }
 }

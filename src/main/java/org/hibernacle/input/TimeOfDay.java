@@ -1,32 +1,29 @@
 package org.hibernacle.input;
 
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
-/** Reads a time of day, with 24 or with 12 hours; a zone behind it is accepted and not used. */
-final class TimeOfDay {
+/**
+ * A time of day, written with 24 or with 12 hours, with or without a colon.
+ *
+ * @param second since midnight, 0..86400
+ * @param offsetS by how much its clock is ahead of Greenwich, s; empty if it names no zone
+ */
+record TimeOfDay(int second, OptionalInt offsetS) {
   private static final Pattern SHAPE =
       Pattern.compile(
-          "(\\d{1,2})(?::(\\d{2})(?::(\\d{2})(?:[.,]\\d+)?)?)?"
-              + "\\s*(?:([ap])\\.?m\\.?)?\\s*(?:z|utc|[+-]\\d{2}:?\\d{2})?");
+          "(\\d{1,2})(?::?(\\d{2})(?::?(\\d{2})(?:[.,]\\d+)?)?)?"
+              + "\\s*(?:([ap])\\.?m\\.?)?\\s*(z|utc|gmt|[+-]\\d{2}(?::?\\d{2})?)?");
 
-  private static final Pattern ZONE =
-      Pattern.compile(".*:\\d{2}(?:[.,]\\d+)?\\s*(?:z|utc|[+-]\\d{2}:?\\d{2})");
-
-  private TimeOfDay() {}
-
-  /** Whether a time, with or without a date before it, names its zone. */
-  static boolean namesZone(String text) {
-    return ZONE.matcher(text.toLowerCase(Locale.ROOT)).matches();
-  }
-
-  /** Seconds since midnight, 0..86400; empty if the text is not a time. */
-  static OptionalInt second(String text) {
+  /** Reads a time; empty if the text is none. */
+  static Optional<TimeOfDay> of(String text) {
     Matcher time = SHAPE.matcher(text.strip().toLowerCase(Locale.ROOT));
     if (!time.matches()) {
-      return OptionalInt.empty();
+      return Optional.empty();
     }
     int hour = Integer.parseInt(time.group(1));
     int minute = part(time, 2);
@@ -34,14 +31,30 @@ final class TimeOfDay {
     String half = time.group(4);
     if (half != null) {
       if (hour < 1 || hour > 12) {
-        return OptionalInt.empty();
+        return Optional.empty();
       }
       hour = hour % 12 + (half.equals("p") ? 12 : 0);
     }
     int sum = hour * 3600 + minute * 60 + second;
     return minute < 60 && second < 60 && sum <= Stamp.DAY_S
-        ? OptionalInt.of(sum)
-        : OptionalInt.empty();
+        ? Optional.of(new TimeOfDay(sum, offsetS(time.group(5))))
+        : Optional.empty();
+  }
+
+  private static OptionalInt offsetS(@Nullable String zone) {
+    if (zone == null) {
+      return OptionalInt.empty();
+    }
+    if (Character.isLetter(zone.charAt(0))) {
+      return OptionalInt.of(0);
+    }
+    String digits = zone.substring(1).replace(":", "") + "00";
+    int minutes =
+        Integer.parseInt(digits.substring(0, 2)) * 60 + Integer.parseInt(digits.substring(2, 4));
+    // No clock is further from Greenwich; what is, is no offset.
+    return minutes > 18 * 60
+        ? OptionalInt.empty()
+        : OptionalInt.of((zone.charAt(0) == '-' ? -60 : 60) * minutes);
   }
 
   private static int part(Matcher time, int group) {

@@ -87,7 +87,21 @@ class WintersCommandTest {
     LocalDate.of(2023, 1, 1)
         .datesUntil(LocalDate.of(2025, 1, 1))
         .filter(day -> !day.equals(LocalDate.of(2024, 7, 1)))
-        .forEach(day -> file.append(day).append(day.getMonthValue() == 7 ? ",-3,8\n" : ",5,15\n"));
+        .forEach(
+            day ->
+                file.append(day)
+                    .append(
+                        day.getMonthValue() == 7
+                            ? ","
+                                + (-3 - day.getDayOfMonth() % 2)
+                                + ","
+                                + (8 + day.getDayOfMonth() % 2)
+                                + "\n"
+                            : ","
+                                + (5 + day.getDayOfMonth() % 2)
+                                + ","
+                                + (15 + day.getDayOfMonth() % 2)
+                                + "\n"));
     Path path = Files.writeString(folder.resolve("hill, south.csv"), file, UTF_8);
     assertEquals(0, run("winters", path.toString(), "--latitude", "-43", "--csv"));
     List<CSVRecord> rows = table(out.toString());
@@ -140,6 +154,45 @@ class WintersCommandTest {
     assertFalse(lines.toString().contains("too few winters"), "ten are enough");
   }
 
+  @Test
+  void gapsAndDoubtfulDaysAreListedOnce() throws IOException {
+    StringBuilder file = new StringBuilder("date,tmin_c,tmax_c\n");
+    LocalDate.of(2023, 10, 1)
+        .datesUntil(LocalDate.of(2024, 4, 1))
+        .filter(day -> day.getDayOfYear() != 20 && day.getDayOfYear() != 21)
+        .forEach(
+            day -> {
+              int tenths = day.getDayOfMonth() % 2;
+              String minC = day.getDayOfYear() == 40 ? "-44." : "-3.";
+              file.append(day).append(',').append(minC).append(tenths).append(",4.").append(tenths);
+              file.append('\n');
+            });
+    Path path = Files.writeString(folder.resolve("doubts.csv"), file, UTF_8);
+    assertEquals(3, run("winters", path.toString(), "--latitude", "48"));
+    assertTrue(err.toString().contains("[IN-420]: 2024-02-09 with -44.1 to 4.1"), err.toString());
+    assertEquals(0, run("winters", path.toString(), "--latitude", "48", "--suspect", "keep"));
+    assertTrue(out.toString().contains("gaps                      2024-01-20 to 2024-01-21"));
+    assertTrue(out.toString().contains("hard to believe           2024-02-09: a spike"));
+    out.getBuffer().setLength(0);
+    assertEquals(
+        0,
+        run(
+            "winters",
+            path.toString(),
+            "--latitude",
+            "48",
+            "--suspect",
+            "DROP",
+            "--gaps",
+            "join=2"));
+    assertTrue(out.toString().contains("gaps                      none"), out.toString());
+    assertTrue(out.toString().contains("hard to believe           none"), out.toString());
+    assertTrue(err.toString().contains("doubts.csv, line 131 [IN-421]"), err.toString());
+    assertEquals(2, run("winters", path.toString(), "--gaps", "join=8"));
+    assertEquals(2, run("winters", path.toString(), "--zone", "Moon"));
+    assertEquals(2, run("winters", path.toString(), "--encoding", "runes"));
+  }
+
   private List<String> frostDates() {
     List<String> lines = out.toString().lines().toList();
     return lines.stream().dropWhile(line -> !line.startsWith("Frost dates")).toList();
@@ -159,13 +212,13 @@ class WintersCommandTest {
     assertEquals(2, measured("--from", "13-01"));
     assertEquals(2, measured("--from", "05-01", "--to", "08-01"));
     assertEquals(2, measured("--latitude", "67"));
-    assertEquals(2, measured("--unit", "K"));
+    assertEquals(2, measured("--unit", "R"));
     assertEquals(2, run("winters"));
     assertEquals("", out.toString());
     assertTrue(err.toString().contains("such as 10-01"), err.toString());
     assertTrue(err.toString().contains("begins on 1 July"), err.toString());
     assertTrue(err.toString().contains("-66 to 66"), err.toString());
-    assertTrue(err.toString().contains("give C or F"), err.toString());
+    assertTrue(err.toString().contains("give C, F, K, tenths"), err.toString());
   }
 
   private int measured(String... options) {

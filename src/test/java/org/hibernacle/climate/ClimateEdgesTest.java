@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.TreeMap;
 import org.hibernacle.model.DailyExtremes;
 import org.hibernacle.model.DateSpan;
+import org.hibernacle.model.Gaps;
 import org.hibernacle.model.Season;
 import org.hibernacle.model.TemperatureSeries;
 import org.junit.jupiter.api.Test;

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -15,6 +17,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Headings, numbers, times and units, cell by cell. */
 class CsvCellsTest {
+  private static final DateRule ISO = DatePattern.USUAL.get(0);
+
   @ParameterizedTest
   @CsvSource({
     "tmin_c, tmin, C",
@@ -30,7 +34,10 @@ class CsvCellsTest {
     "Date/Time, datetime, ",
     "TMIN, tmin, ",
     "température (°C), temperature, C",
-    "tmin (K), tmink, ",
+    "tmin (K), tmin, K",
+    "TN (0.1 °C), tn, TENTHS",
+    "# STN, stn, ",
+    "'Temp, °C (LGR S/N: 1, SEN S/N: 2)', temp°clgrsn1sensn2, C",
     "Temperature (ground) °C, temperatureground, C",
     "tmin_f (°C), tmin, ",
     "c, c, ",
@@ -89,23 +96,49 @@ class CsvCellsTest {
     "18:00Z, 64800",
     "18:00:00+01:00, 64800",
     "18:00 UTC, 64800",
+    "1200 UTC, 43200",
+    "0015, 900",
   })
   void timesOfEitherClock(String text, int second) {
-    assertEquals(OptionalInt.of(second), TimeOfDay.second(text));
+    assertEquals(second, TimeOfDay.of(text).orElseThrow().second());
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"", "24:01", "25:00", "6:60", "0:30 AM", "13:00 PM", "noon", "6:3"})
   void whatIsNoTimeIsNone(String text) {
-    assertEquals(OptionalInt.empty(), TimeOfDay.second(text));
+    assertTrue(TimeOfDay.of(text).isEmpty());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "2025-01-14T06:30:00Z, 0",
+    "2025-01-14 06:30 UTC, 0",
+    "2025-01-14 06:30 +01:00, 3600",
+    "2025-01-14T06:30-0330, -12600",
+  })
+  void aTimeMayNameItsZone(String cell, int offsetS) {
+    Stamp stamp = ISO.read(cell).orElseThrow();
+    assertEquals(OptionalInt.of(offsetS), stamp.offsetS());
+    assertEquals(OptionalInt.of(23400), stamp.secondOfDay());
   }
 
   @Test
-  void onlyATimeCanNameAZone() {
-    assertTrue(TimeOfDay.namesZone("2025-01-14T06:30:00Z"));
-    assertTrue(TimeOfDay.namesZone("14.01.2025 06:30 +01:00"));
-    assertFalse(TimeOfDay.namesZone("14-01-2025"));
-    assertFalse(TimeOfDay.namesZone("2025-01-14 06:30"));
+  void mostTimesNameNone() {
+    assertTrue(ISO.read("2025-01-14 06:30").orElseThrow().offsetS().isEmpty());
+    assertTrue(ISO.read("2025-01-14").orElseThrow().offsetS().isEmpty());
+  }
+
+  /** Standard time of Newfoundland is 3:30 behind Greenwich, of Lord Howe Island 10:30 ahead. */
+  @ParameterizedTest
+  @CsvSource({
+    "America/St_Johns, 2025-07-14T02:00Z, 2025-07-13, 81000",
+    "Australia/Lord_Howe, 2025-01-14T14:00Z, 2025-01-15, 1800",
+    "Asia/Tokyo, 2025-01-14T24:00Z, 2025-01-15, 32400",
+  })
+  void aMomentIsShiftedToStandardTimeAllYear(String zone, String cell, String day, int second) {
+    Stamp there = ISO.read(cell).orElseThrow().in(ZoneId.of(zone));
+    assertEquals(LocalDate.parse(day), there.day());
+    assertEquals(OptionalInt.of(second), there.secondOfDay());
   }
 
   /** 32 °F is 0 °C and -40 is the same on both scales, by definition of the scales. */

@@ -6,20 +6,21 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.BufferedWriter;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.TreeSet;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import java.util.stream.Stream;
+import java.util.stream.Collectors;
+import java.util.zip.GZIPOutputStream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
 import org.hibernacle.model.Diagnostic;
 import org.hibernacle.model.TemperatureSeries;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What the files of the specification can not show: the disk, size, and the page of messages. */
+/** What the files of the specification can not show: the disk, archives and size. */
 class TemperatureCsvTest {
   private final Problems problems = new Problems();
 
@@ -60,7 +61,8 @@ class TemperatureCsvTest {
       for (int i = 0; i < 60 * 24 * 60; i++) {
         int minute = i % 1440;
         String time = String.format(java.util.Locale.ROOT, "%02d:%02d", minute / 60, minute % 60);
-        out.write(start.plusDays(i / 1440) + " " + time + "," + (minute / 60) + "\n");
+        out.write(
+            start.plusDays(i / 1440) + " " + time + "," + (minute / 60 + i / 1440 % 2) + "\n");
       }
     }
     TemperatureSeries series =
@@ -81,31 +83,91 @@ class TemperatureCsvTest {
   }
 
   @Test
-  void everyMessageIsInTheDocumentsAndTheOtherWayRound() throws IOException {
-    TreeSet<String> inCode = new TreeSet<>();
-    try (Stream<Path> sources = Files.walk(Path.of("src", "main", "java"))) {
-      for (Path source : sources.filter(p -> p.toString().endsWith(".java")).toList()) {
-        codes("\"(IN-3\\d\\d)\"", source, inCode);
-      }
+  void theTablesOfAnArchiveAreOneSeries() throws IOException {
+    Path zip = folder.resolve("station.zip");
+    try (ZipOutputStream out = new ZipOutputStream(Files.newOutputStream(zip))) {
+      put(out, "2026.csv", "date,tmin_c,tmax_c\n2026-01-01,-5,1\n");
+      put(out, "data/2025.txt", "date;tmin_c;tmax_c\n31.12.2025;-4;0\n");
+      put(out, "about.txt", "station;height\nSomewhere;12\n");
+      put(out, "picture.png", "no text at all");
     }
-    TreeSet<String> inDocuments = new TreeSet<>();
-    codes("(?m)^\\| (IN-3\\d\\d) ", Path.of("docs", "messages.md"), inDocuments);
-    assertEquals(inCode, inDocuments);
-    assertTrue(inCode.size() > 20);
+    TemperatureSeries series =
+        TemperatureCsv.read(List.of(zip), TemperatureCsv.Options.NONE, problems).orElseThrow();
+    assertEquals(LocalDate.of(2025, 12, 31), series.days().firstKey());
+    assertEquals(2, series.days().size());
+    assertTrue(said().contains(zip + ", about.txt [IN-411]"), said());
+    assertTrue(said().contains(zip + ", data/2025.txt [IN-322]"), said());
   }
 
   @Test
-  void everyLayoutIsInTheDocuments() throws IOException {
-    String page = Files.readString(Path.of("docs", "csv-layouts.md"), UTF_8);
-    for (CsvLayout layout : CsvLayouts.ALL) {
-      assertTrue(page.contains("`" + layout.name() + "`"), layout.name());
+  void aPackedFileIsReadAsItIs() throws IOException {
+    Path packed = folder.resolve("station.csv.gz");
+    try (OutputStream out = new GZIPOutputStream(Files.newOutputStream(packed))) {
+      out.write("date,tmin_c,tmax_c\n2026-01-01,-5,1\n".getBytes(UTF_8));
     }
+    assertEquals(
+        -5.0,
+        TemperatureCsv.read(List.of(packed), TemperatureCsv.Options.NONE, problems)
+            .orElseThrow()
+            .days()
+            .firstEntry()
+            .getValue()
+            .minC());
   }
 
-  private static void codes(String regex, Path file, TreeSet<String> into) throws IOException {
-    Matcher code = Pattern.compile(regex).matcher(Files.readString(file, UTF_8));
-    while (code.find()) {
-      into.add(code.group(1));
+  @Test
+  void archivesOfOtherThingsAreNamed() throws IOException {
+    Path nothing = folder.resolve("pictures.zip");
+    Path workbook = folder.resolve("renamed.csv");
+    Path cut = folder.resolve("cut.csv.gz");
+    try (ZipOutputStream out = new ZipOutputStream(Files.newOutputStream(nothing))) {
+      put(out, "picture.png", "no text at all");
     }
+    try (ZipOutputStream out = new ZipOutputStream(Files.newOutputStream(workbook))) {
+      put(out, "[Content_Types].xml", "<Types/>");
+      put(out, "table.csv", "date,tmin_c,tmax_c");
+    }
+    Files.write(cut, new byte[] {0x1F, (byte) 0x8B, 8, 0});
+    List.of(nothing, workbook, cut)
+        .forEach(
+            file ->
+                assertTrue(
+                    TemperatureCsv.read(List.of(file), TemperatureCsv.Options.NONE, problems)
+                        .isEmpty()));
+    assertTrue(said().contains(nothing + " [IN-400]: an archive without a text table"), said());
+    assertTrue(said().contains(workbook + " [IN-302]: a workbook"), said());
+    assertTrue(said().contains(cut + " [IN-400]: a packed file that is damaged"), said());
+  }
+
+  @Test
+  void aHeadingOfTooManyColumnsIsRefused() throws IOException {
+    Path wide = folder.resolve("wide.csv");
+    Files.writeString(wide, "date,tmin_c,tmax_c" + ",x".repeat(3000) + "\n", UTF_8);
+    Path wider = folder.resolve("wider.csv");
+    Files.writeString(wider, "date,tmin_c,tmax_c" + ",x".repeat(1_000_000) + "\n", UTF_8);
+    TemperatureCsv.read(List.of(wide, wider), TemperatureCsv.Options.NONE, problems);
+    assertTrue(said().contains(wide + ", line 1 [IN-304]: a row of 3003 cells"), said());
+    assertTrue(said().contains(wider + ", from line 1 [IN-304]: a row without an end"), said());
+  }
+
+  /** A megabyte of text from nowhere: what is kept must be days, not rows. */
+  @Test
+  void aStreamIsReadWithoutKeepingItsRows() throws IOException {
+    CsvSource minutes = MinuteStream.source(40);
+    TemperatureSeries series =
+        TemperatureCsv.read(minutes, TemperatureCsv.Options.NONE, problems).orElseThrow();
+    assertEquals(40, series.days().size());
+    assertEquals(MinuteStream.LOWEST_C, series.days().firstEntry().getValue().minC());
+    assertEquals(MinuteStream.HIGHEST_C, series.days().firstEntry().getValue().maxC());
+  }
+
+  private static void put(ZipOutputStream out, String name, String text) throws IOException {
+    out.putNextEntry(new ZipEntry(name));
+    out.write(text.getBytes(UTF_8));
+    out.closeEntry();
+  }
+
+  private String said() {
+    return problems.sorted().stream().map(Diagnostic::toString).collect(Collectors.joining("\n"));
   }
 }

@@ -1,4 +1,4 @@
-package org.hibernacle.climate;
+package org.hibernacle.model;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -6,18 +6,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
-import org.hibernacle.model.DailyExtremes;
-import org.hibernacle.model.DateSpan;
 
 /** Runs of days that a file lacks between two days that it has. */
-final class Gaps {
+public final class Gaps {
   private Gaps() {}
 
   /**
    * The gaps that touch the span, each in its full length, in order. What lies before the first or
    * after the last day on file is not a gap.
    */
-  static List<DateSpan> within(
+  public static List<DateSpan> within(
       NavigableMap<LocalDate, DailyExtremes> days, LocalDate fromInclusive, LocalDate toExclusive) {
     List<DateSpan> gaps = new ArrayList<>();
     LocalDate before = days.floorKey(fromInclusive);
@@ -36,12 +34,13 @@ final class Gaps {
     return gaps;
   }
 
-  static int days(DateSpan gap) {
+  /** Its length, days. */
+  public static int days(DateSpan gap) {
     return (int) ChronoUnit.DAYS.between(gap.fromInclusive(), gap.toExclusive());
   }
 
   /** Fills the gap by a straight line from the day before to the day after, each extreme alone. */
-  static void bridge(NavigableMap<LocalDate, DailyExtremes> days, DateSpan gap) {
+  public static void bridge(NavigableMap<LocalDate, DailyExtremes> days, DateSpan gap) {
     Map.Entry<LocalDate, DailyExtremes> before = days.lowerEntry(gap.fromInclusive());
     DailyExtremes after = days.get(gap.toExclusive());
     if (before == null || after == null) {
