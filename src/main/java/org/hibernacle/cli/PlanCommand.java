@@ -36,8 +36,6 @@ import org.hibernacle.report.ReportAuthor;
 import org.hibernacle.report.RunFacts;
 import org.hibernacle.report.SeasonReport;
 import org.hibernacle.report.Words;
-import org.hibernacle.report.pdf.CalendarPdf;
-import org.hibernacle.report.xlsx.WorkbookWriter;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -55,7 +53,7 @@ import picocli.CommandLine.Spec;
     footer = {
       "  hibernacle plan inventory.xlsx temperatures.csv -o winter",
       "  hibernacle plan inventory.xlsx 2014.csv 2015.csv --season 2016 --unit C",
-      "  hibernacle plan winter/season-plan.xlsx to-date-and-forecast.csv --as-of 2026-11-10",
+      "  hibernacle plan inventory.xlsx to-date-and-forecast.csv --as-of 2026-11-10 -o winter",
       "  hibernacle plan garden.xlsx station.csv --place-temperatures \"Shed=shed.csv\"",
       "",
       "Exit code 4 means: done, but some plants can not be protected; the summary names them."
@@ -139,6 +137,11 @@ final class PlanCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
+    OutputFolder folder = new OutputFolder(folder(), inputs());
+    boolean writes = !dryRun && !leaveOneOut && explain.isEmpty();
+    if (writes && folder.objects(List.of(WORKBOOK, CALENDAR), err())) {
+      return ExitCode.NOT_WRITTEN;
+    }
     Problems problems = new Problems();
     Optional<Inventory> inventory =
         InventoryWorkbook.read(inventoryFile, SpeciesCatalogue.builtIn(), problems);
@@ -148,7 +151,6 @@ final class PlanCommand implements Callable<Integer> {
         inventory.isPresent()
             ? loggers.read(inventory.get(), temperatures.forReading().unit(), problems)
             : Map.of();
-    OutputFolder folder = new OutputFolder(folder());
     Problems earlierProblems = new Problems();
     EarlierPlans earlier =
         EarlierPlans.read(folder.target(WORKBOOK), inventoryFile, earlierProblems);
@@ -285,14 +287,18 @@ final class PlanCommand implements Callable<Integer> {
     return ExitCode.DONE;
   }
 
+  private List<Path> inputs() {
+    List<Path> inputs = new ArrayList<>();
+    inputs.add(inventoryFile);
+    inputs.addAll(temperatureFiles);
+    inputs.addAll(loggers.files());
+    return inputs;
+  }
+
   private RunFacts facts(SeasonPlan plan, Problems problems, EarlierPlans earlier)
       throws IOException {
     List<RunFacts.InputFile> inputs = new ArrayList<>();
-    inputs.add(Digests.of(inventoryFile));
-    for (Path file : temperatureFiles) {
-      inputs.add(Digests.of(file));
-    }
-    for (Path file : loggers.files()) {
+    for (Path file : inputs()) {
       inputs.add(Digests.of(file));
     }
     return new RunFacts(
@@ -309,27 +315,23 @@ final class PlanCommand implements Callable<Integer> {
       throws IOException {
     Words words = Words.of(plan.inventory().settings().language());
     SeasonReport report = ReportAuthor.write(plan, facts(plan, problems, earlier), words);
-    List<Path> written = List.of();
-    if (!dryRun) {
-      try {
-        List<String> missing = new ArrayList<>();
-        folder.prepare(WORKBOOK, out -> WorkbookWriter.write(report, out));
-        folder.prepare(
-            CALENDAR, out -> missing.addAll(CalendarPdf.write(report, out).missingCharacters()));
-        written = folder.replace();
-        if (!missing.isEmpty()) {
-          err().println("warning: the calendar's font lacks " + String.join(" ", missing));
-        }
-      } catch (IOException e) {
-        err().println("Output could not be written: " + e.getMessage());
-        err().println("Files that were there are untouched.");
-        return ExitCode.NOT_WRITTEN;
-      } finally {
-        folder.discard();
-      }
+    List<String> missing = new ArrayList<>();
+    Optional<List<Path>> written =
+        dryRun
+            ? Optional.of(List.of())
+            : folder.write(
+                List.of(
+                    OutputFile.workbook(WORKBOOK, report),
+                    OutputFile.paper(CALENDAR, report, missing)),
+                err());
+    if (written.isEmpty()) {
+      return ExitCode.NOT_WRITTEN;
+    }
+    if (!missing.isEmpty()) {
+      err().println("warning: the calendar's font lacks " + String.join(" ", missing));
     }
     if (!quiet) {
-      Summary.print(report, written, spec.commandLine().getOut());
+      Summary.print(report, written.get(), spec.commandLine().getOut());
     }
     return plan.unprotected().findAny().isPresent() ? ExitCode.UNPROTECTED : ExitCode.DONE;
   }

@@ -2,7 +2,6 @@ package org.hibernacle.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,8 +25,6 @@ import org.hibernacle.report.ReviewAuthor;
 import org.hibernacle.report.RunFacts;
 import org.hibernacle.report.SeasonReport;
 import org.hibernacle.report.Words;
-import org.hibernacle.report.pdf.CalendarPdf;
-import org.hibernacle.report.xlsx.WorkbookWriter;
 import org.hibernacle.review.ReviewQuestion;
 import org.hibernacle.review.Reviewer;
 import org.hibernacle.review.SeasonReview;
@@ -93,12 +90,9 @@ final class ReviewCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    OutputFolder folder = new OutputFolder(folder());
-    for (String name : List.of(REVIEW, PAPER, INVENTORY)) {
-      if (!dryRun && isInput(folder.target(name))) {
-        err().println(folder.target(name) + " is an input. Give another folder with -o.");
-        return ExitCode.NOT_WRITTEN;
-      }
+    OutputFolder folder = new OutputFolder(folder(), inputs());
+    if (!dryRun && folder.objects(List.of(REVIEW, INVENTORY, PAPER), err())) {
+      return ExitCode.NOT_WRITTEN;
     }
     Problems problems = new Problems();
     Optional<Inventory> inventory =
@@ -127,16 +121,6 @@ final class ReviewCommand implements Callable<Integer> {
           Stream.concat(problems.sorted().stream(), review.get().notes().stream()).toList(), err());
     }
     return report(review.get(), problems, folder);
-  }
-
-  /** What is read is never written to, whatever it is called. */
-  private boolean isInput(Path target) throws IOException {
-    for (Path input : inputs()) {
-      if (Files.exists(target) && Files.exists(input) && Files.isSameFile(target, input)) {
-        return true;
-      }
-    }
-    return false;
   }
 
   private List<Path> inputs() {
@@ -173,28 +157,24 @@ final class ReviewCommand implements Callable<Integer> {
             .map(q -> new SeasonReport.Asked(q.sheet(), q.heading(), q.beside(), q.answers()))
             .toList();
     SeasonReport inventory = ReviewAuthor.inventory(review, facts, words, sheets, asked);
-    List<Path> written = List.of();
-    if (!dryRun) {
-      try {
-        List<String> missing = new ArrayList<>();
-        folder.prepare(REVIEW, out -> WorkbookWriter.write(report, out));
-        folder.prepare(INVENTORY, out -> WorkbookWriter.write(inventory, out));
-        folder.prepare(
-            PAPER, out -> missing.addAll(CalendarPdf.write(report, out).missingCharacters()));
-        written = folder.replace();
-        if (!missing.isEmpty()) {
-          err().println("warning: the review's font lacks " + String.join(" ", missing));
-        }
-      } catch (IOException e) {
-        err().println("Output could not be written: " + e.getMessage());
-        err().println("Files that were there are untouched.");
-        return ExitCode.NOT_WRITTEN;
-      } finally {
-        folder.discard();
-      }
+    List<String> missing = new ArrayList<>();
+    Optional<List<Path>> written =
+        dryRun
+            ? Optional.of(List.of())
+            : folder.write(
+                List.of(
+                    OutputFile.workbook(REVIEW, report),
+                    OutputFile.workbook(INVENTORY, inventory),
+                    OutputFile.paper(PAPER, report, missing)),
+                err());
+    if (written.isEmpty()) {
+      return ExitCode.NOT_WRITTEN;
+    }
+    if (!missing.isEmpty()) {
+      err().println("warning: the review's font lacks " + String.join(" ", missing));
     }
     if (!quiet) {
-      Summary.print(report, written, spec.commandLine().getOut());
+      Summary.print(report, written.get(), spec.commandLine().getOut());
     }
     return ExitCode.DONE;
   }
