@@ -74,5 +74,13 @@ final class Code {
   static final String NOT_ACCEPTED = "IN-371";
   static final String ACCEPTED = "IN-372";
 
+  static final String TOO_LARGE = "IN-440";
+  static final String SHEET_TOO_LARGE = "IN-441";
+  static final String HIDDEN = "IN-442";
+  static final String MERGED = "IN-443";
+  static final String CONTROL_CHARACTERS = "IN-444";
+  static final String TEXT_TOO_LONG = "IN-445";
+  static final String MACROS = "IN-446";
+
   private Code() {}
 }

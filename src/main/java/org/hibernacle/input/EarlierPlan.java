@@ -47,8 +47,9 @@ public record EarlierPlan(String file, SheetTable log, List<MovePlanned> moves) 
         return Optional.empty();
       }
       try (XSSFWorkbook book = opened.get()) {
-        return sheet(name, book, LOG_SHEET)
-            .map(log -> new EarlierPlan(name, log, moves(sheet(name, book, MOVES_SHEET))));
+        return sheet(name, book, LOG_SHEET, problems)
+            .map(
+                log -> new EarlierPlan(name, log, moves(sheet(name, book, MOVES_SHEET, problems))));
       }
     } catch (IOException e) {
       problems.error(
@@ -67,9 +68,12 @@ public record EarlierPlan(String file, SheetTable log, List<MovePlanned> moves) 
     return new AsPlanned(ids, moves);
   }
 
-  private static Optional<SheetTable> sheet(String file, XSSFWorkbook book, String name) {
+  private static Optional<SheetTable> sheet(
+      String file, XSSFWorkbook book, String name, Problems problems) {
     Sheet sheet = book.getSheet(name);
-    return sheet == null ? Optional.empty() : Optional.of(SheetReader.read(file, sheet).table(0));
+    return sheet == null
+        ? Optional.empty()
+        : Optional.of(SheetReader.read(file, sheet, problems).table(0));
   }
 
   private static List<MovePlanned> moves(Optional<SheetTable> sheet) {
