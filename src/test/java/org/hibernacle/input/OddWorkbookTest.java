@@ -210,14 +210,14 @@ class OddWorkbookTest {
     return book.sheet(sheet).getPackagePart().getPartName().getName().substring(1);
   }
 
-  /** Made with a spreadsheet program other than the library, from the demo's first rows. */
+  /** Saved by a spreadsheet program: merged cells, calculated cells, a date in another format. */
   @Test
   void aWorkbookSavedByAnotherProgramIsReadTheSame() throws IOException {
     Path folder = Path.of("src", "test", "resources", "inventories");
     Problems problems = new Problems();
     var here =
         InventoryWorkbook.read(
-            folder.resolve("saved-elsewhere.xlsx"), SpeciesCatalogue.builtIn(), problems);
+            folder.resolve("merged-and-calculated.xlsx"), SpeciesCatalogue.builtIn(), problems);
     assertEquals(
         List.of(), problems.sorted().stream().filter(d -> !d.expected().isEmpty()).toList());
     List<Plant> plants = here.orElseThrow().plants();
