@@ -17,6 +17,7 @@ import org.hibernacle.input.LogRows;
 import org.hibernacle.input.Problems;
 import org.hibernacle.input.SpeciesCatalogue;
 import org.hibernacle.input.TemperatureCsv;
+import org.hibernacle.model.Diagnostic;
 import org.hibernacle.model.Inventory;
 import org.hibernacle.model.MoveMade;
 import org.hibernacle.model.MovePlanned;
@@ -135,6 +136,9 @@ final class PlanCommand implements Callable<Integer> {
       description = "Prints errors only.")
   private boolean quiet;
 
+  @Option(names = "--json", description = "Prints the summary for scripts, as JSON.")
+  private boolean json;
+
   @Override
   public Integer call() throws IOException {
     OutputFolder folder = new OutputFolder(folder(), inputs());
@@ -185,7 +189,7 @@ final class PlanCommand implements Callable<Integer> {
     if (plan.isEmpty()) {
       return noWinter(problems);
     }
-    if (!quiet) {
+    if (!quiet && !json) {
       ProblemPrinter.printBriefly(
           Stream.concat(problems.sorted().stream(), plan.get().notes().stream()).toList(), err());
     }
@@ -330,7 +334,13 @@ final class PlanCommand implements Callable<Integer> {
     if (!missing.isEmpty()) {
       err().println("warning: the calendar's font lacks " + String.join(" ", missing));
     }
-    if (!quiet) {
+    if (json) {
+      List<Diagnostic> all =
+          Stream.concat(problems.sorted().stream(), plan.notes().stream()).toList();
+      spec.commandLine()
+          .getOut()
+          .println(Json.of(PlanAsJson.of(plan, report.digest(), all, written.get())));
+    } else if (!quiet) {
       Summary.print(report, written.get(), spec.commandLine().getOut());
     }
     return plan.unprotected().findAny().isPresent() ? ExitCode.UNPROTECTED : ExitCode.DONE;
