@@ -8,11 +8,15 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.TimeUnit;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -29,14 +33,13 @@ import org.junit.jupiter.api.io.TempDir;
  * mvn -Pkill verify} runs it.
  */
 class KilledRunCheck {
-  private static final Path INVENTORY =
-      Path.of("src", "test", "resources", "inventories", "too-little-room.xlsx");
-  private static final Path WEATHER = Path.of("demo-data", "temperatures.csv");
   private static final String REMARK = "stood in the lee of the wall";
+
+  @TempDir Path inputs;
 
   @TempDir Path folder;
 
-  private Process start(double riskOrMargin) throws IOException {
+  private Process start(double chance) throws IOException {
     // Another option text gives another digest, so that old and new files differ.
     List<String> words =
         new ArrayList<>(
@@ -46,13 +49,13 @@ class KilledRunCheck {
                 "-jar",
                 System.getProperty("kill.jar"),
                 "plan",
-                INVENTORY.toString(),
-                WEATHER.toString(),
+                inputs.resolve("inventory.xlsx").toString(),
+                inputs.resolve("winters.csv").toString(),
                 "-o",
                 folder.toString(),
                 "-q",
                 "--without-remedies"));
-    if (riskOrMargin > 0.5) {
+    if (chance > 0.5) {
       words.addAll(List.of("--unit", "C"));
     }
     Path log = folder.resolveSibling(folder.getFileName() + ".log");
@@ -69,11 +72,12 @@ class KilledRunCheck {
     long seed = Long.getLong("kill.seed", 1);
     System.out.println("seed " + seed + ", " + runs + " runs");
     Random random = new Random(seed);
+    writeInputs();
     long before = System.nanoTime();
-    assertEquals(ExitCode.UNPROTECTED, start(0).waitFor());
+    assertEquals(ExitCode.DONE, start(0).waitFor());
     long wholeMillis = TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - before);
     fillInTheLog();
-    Set<String> digests = new java.util.TreeSet<>();
+    Set<String> digests = new TreeSet<>();
     int finished = 0;
     int mixed = 0;
     for (int run = 0; run < runs; run++) {
@@ -86,15 +90,46 @@ class KilledRunCheck {
       String ofWorkbook = wholeWorkbook();
       String ofCalendar = wholeCalendar();
       mixed += ofWorkbook.equals(ofCalendar) ? 0 : 1;
-      digests.addAll(Set.of(ofWorkbook, ofCalendar).stream().toList());
+      digests.addAll(List.of(ofWorkbook, ofCalendar));
     }
     System.out.println(
         finished + " ended before the kill, " + mixed + " times new workbook beside old calendar");
     assertEquals(2, digests.size(), "old and new, and no third: " + digests);
-    assertEquals(ExitCode.UNPROTECTED, start(0).waitFor());
+    assertEquals(ExitCode.DONE, start(0).waitFor());
     wholeWorkbook();
     try (var files = Files.list(folder)) {
       assertEquals(2, files.count(), "a whole run leaves nothing else behind");
+    }
+  }
+
+  /** One plant and two cold winters, so that a run is short. */
+  private void writeInputs() throws IOException {
+    try (XSSFWorkbook book = new XSSFWorkbook()) {
+      sheet(book, "Plants", List.of("Id", "Species", "Home", "Volume L"));
+      sheet(book, "Plants", List.of("A1", "Acer palmatum", "Bench", "5"));
+      sheet(book, "Places", List.of("Place", "Kind"));
+      sheet(book, "Places", List.of("Bench", "bench"));
+      sheet(book, "Places", List.of("Shed", "cold store"));
+      sheet(book, "Settings", List.of("Setting", "Value"));
+      sheet(book, "Settings", List.of("Latitude", "50"));
+      ByteArrayOutputStream out = new ByteArrayOutputStream();
+      book.write(out);
+      Files.write(inputs.resolve("inventory.xlsx"), out.toByteArray());
+    }
+    StringBuilder text = new StringBuilder("date,tmin_c,tmax_c\n");
+    for (int i = 0; i < 1000; i++) {
+      long lowest = Math.round(3 - 12 * Math.cos(2 * Math.PI * i / 365.25));
+      text.append(LocalDate.of(2020, 1, 1).plusDays(i));
+      text.append(',').append(lowest).append(',').append(lowest + 8).append('\n');
+    }
+    Files.writeString(inputs.resolve("winters.csv"), text);
+  }
+
+  private static void sheet(XSSFWorkbook book, String name, List<String> values) {
+    Sheet sheet = book.getSheet(name) == null ? book.createSheet(name) : book.getSheet(name);
+    Row row = sheet.createRow(sheet.getPhysicalNumberOfRows());
+    for (String value : values) {
+      row.createCell(Math.max(0, row.getLastCellNum())).setCellValue(value);
     }
   }
 
@@ -137,7 +172,7 @@ class KilledRunCheck {
     byte[] bytes = Files.readAllBytes(folder.resolve(PlanCommand.CALENDAR));
     try (PDDocument document = Loader.loadPDF(bytes)) {
       String text = new PDFTextStripper().getText(document);
-      var digest = java.util.regex.Pattern.compile("\\b[0-9a-f]{16}\\b").matcher(text);
+      Matcher digest = Pattern.compile("\\b[0-9a-f]{16}\\b").matcher(text);
       assertTrue(digest.find(), text);
       return digest.group();
     }
