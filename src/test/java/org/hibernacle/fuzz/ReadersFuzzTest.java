@@ -83,7 +83,7 @@ class ReadersFuzzTest {
   }
 
   /** The bytes are one part of a workbook that is sound otherwise, or the whole file. */
-  @FuzzTest
+  @FuzzTest(maxDuration = "30m")
   void workbook(FuzzedDataProvider data) throws IOException {
     int part = data.consumeInt(0, PARTS.size());
     byte[] content = data.consumeRemainingAsBytes();
@@ -104,7 +104,7 @@ class ReadersFuzzTest {
   }
 
   /** A sheet of plants made of whatever cells: this gets deeper than bytes of XML do. */
-  @FuzzTest
+  @FuzzTest(maxDuration = "30m")
   void cells(FuzzedDataProvider data) throws IOException {
     StringBuilder rows = new StringBuilder();
     int row = 2;
@@ -136,7 +136,7 @@ class ReadersFuzzTest {
     return escaped.toString();
   }
 
-  @FuzzTest
+  @FuzzTest(maxDuration = "30m")
   void csv(byte[] bytes) throws IOException {
     Path file = Files.createTempFile("fuzzed", ".csv");
     try {
@@ -151,13 +151,13 @@ class ReadersFuzzTest {
   }
 
   /** A name is found, or refused; a name that is long is not searched for without end. */
-  @FuzzTest
+  @FuzzTest(maxDuration = "30m")
   void species(FuzzedDataProvider data) throws IOException {
     read(book("A1", data.consumeRemainingAsString(), "Bench", "5", "bench", "50"));
   }
 
   /** The whole program, from odd texts in a small inventory to the files it writes. */
-  @FuzzTest
+  @FuzzTest(maxDuration = "30m")
   void wholeRun(FuzzedDataProvider data) throws IOException {
     String id = data.consumeString(20);
     String home = data.consumeBoolean() ? "Bench" : data.consumeString(10);
