@@ -6,6 +6,7 @@ import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.hibernacle.model.Settings.Units;
@@ -39,25 +40,15 @@ final class BlankCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     PrintWriter err = spec.commandLine().getErr();
-    OutputFolder output = new OutputFolder(folder);
+    OutputFolder output = new OutputFolder(folder, List.of());
     Path target = output.target(FILE);
     if (Files.exists(target)) {
       err.println(target + " is there already and was left as it is.");
       err.println("Name another folder, or move that file away first.");
       return ExitCode.NOT_WRITTEN;
     }
-    if (Files.exists(folder) && !Files.isDirectory(folder)) {
-      err.println(folder + " is a file, not a folder. Nothing was written.");
+    if (output.write(List.of(new OutputFile(FILE, this::copyForm)), err).isEmpty()) {
       return ExitCode.NOT_WRITTEN;
-    }
-    try {
-      output.prepare(FILE, this::copyForm);
-      output.replace();
-    } catch (IOException e) {
-      err.println(target + " could not be written (" + e + "). Nothing was changed.");
-      return ExitCode.NOT_WRITTEN;
-    } finally {
-      output.discard();
     }
     PrintWriter out = spec.commandLine().getOut();
     out.println("Wrote " + target);

@@ -1,18 +1,15 @@
 package org.hibernacle.cli;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import org.hibernacle.input.Problems;
 import org.hibernacle.planning.SeasonPlan;
 import org.hibernacle.report.Agenda;
 import org.hibernacle.report.AgendaAuthor;
 import org.hibernacle.report.LabelAuthor;
 import org.hibernacle.report.LabelSheet;
-import org.hibernacle.report.Palette;
 import org.hibernacle.report.RunFacts;
 import org.hibernacle.report.SeasonReport;
 import org.hibernacle.report.Words;
@@ -37,47 +34,26 @@ final class ExtraFiles {
           "Writes " + LABELS + " too: a label for each pot, in the grid that the settings tell.")
   private boolean labels;
 
-  /**
-   * The files asked for, ready to be written.
-   *
-   * @param agenda for {@link #ICS}
-   * @param sheet for {@link #LABELS}
-   */
-  record Ready(SeasonReport report, Optional<Agenda> agenda, Optional<LabelSheet> sheet) {
-    /** Where the files will stand. */
-    List<Path> targets(OutputFolder folder) {
-      List<Path> targets = new ArrayList<>();
-      agenda.ifPresent(a -> targets.add(folder.target(ICS)));
-      sheet.ifPresent(s -> targets.add(folder.target(LABELS)));
-      return targets;
-    }
-
-    /** Writes the files beside their targets and tells which characters the fonts lack. */
-    List<String> prepare(OutputFolder folder, Palette palette) throws IOException {
-      List<String> missing = new ArrayList<>();
-      if (agenda.isPresent()) {
-        folder.prepare(ICS, out -> CalendarFile.write(agenda.get(), out));
-      }
-      if (sheet.isPresent()) {
-        folder.prepare(
-            LABELS, out -> missing.addAll(LabelSheetPdf.write(report, sheet.get(), palette, out)));
-      }
-      return missing;
-    }
-  }
-
-  /** Tells the plan for the files asked for; what they can not hold is a problem. */
-  Ready tell(SeasonPlan plan, RunFacts facts, Words words, SeasonReport report, Problems problems)
+  /** The files asked for; what they can not hold is a problem. */
+  List<OutputFile> files(
+      SeasonPlan plan,
+      RunFacts facts,
+      Words words,
+      SeasonReport report,
+      Look look,
+      Problems problems)
       throws IOException {
-    Optional<LabelSheet> sheet = Optional.empty();
-    if (labels) {
-      LabelSheet told = LabelAuthor.write(plan, facts, words);
-      LabelSheetPdf.check(report, told).ifPresent(small -> tooSmall(small, facts, problems));
-      sheet = Optional.of(told);
+    List<OutputFile> files = new ArrayList<>();
+    if (ics) {
+      Agenda agenda = AgendaAuthor.write(plan, facts, words);
+      files.add(new OutputFile(ICS, out -> CalendarFile.write(agenda, out)));
     }
-    Optional<Agenda> agenda =
-        ics ? Optional.of(AgendaAuthor.write(plan, facts, words)) : Optional.empty();
-    return new Ready(report, agenda, sheet);
+    if (labels) {
+      LabelSheet sheet = LabelAuthor.write(plan, facts, words);
+      look.tooSmall(report, sheet).ifPresent(small -> tooSmall(small, facts, problems));
+      files.add(look.labels(LABELS, report, sheet));
+    }
+    return files;
   }
 
   private static void tooSmall(LabelSheetPdf.TooSmall small, RunFacts facts, Problems problems) {

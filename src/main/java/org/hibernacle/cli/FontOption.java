@@ -35,6 +35,11 @@ final class FontOption {
     return file.flatMap(path -> read(path, problems));
   }
 
+  /** The file, if one was given. */
+  List<Path> files() {
+    return file.stream().toList();
+  }
+
   private static Optional<PaperFont> read(Path path, Problems problems) {
     String found;
     try {

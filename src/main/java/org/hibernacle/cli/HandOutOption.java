@@ -1,20 +1,13 @@
 package org.hibernacle.cli;
 
-import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.hibernacle.model.DateSpan;
 import org.hibernacle.model.Season;
 import org.hibernacle.planning.SeasonPlan;
-import org.hibernacle.report.HandOut;
 import org.hibernacle.report.HandOutAuthor;
-import org.hibernacle.report.Palette;
 import org.hibernacle.report.RunFacts;
 import org.hibernacle.report.Words;
-import org.hibernacle.report.pdf.HandOutPdf;
-import org.hibernacle.report.pdf.Missing;
-import org.hibernacle.report.pdf.PaperFont;
 import picocli.CommandLine.Option;
 
 /** Days for which somebody else looks after the plants. */
@@ -47,18 +40,10 @@ final class HandOutOption {
                     + "; give days of it, or another --season");
   }
 
-  /** Writes the file beside its target, if one was asked for; tells what its fonts lack. */
-  List<Missing> prepare(
-      OutputFolder folder, SeasonPlan plan, RunFacts facts, Words words, Optional<PaperFont> font)
-      throws IOException {
-    List<Missing> missing = new ArrayList<>();
-    if (days.isPresent()) {
-      List<HandOut> editions = HandOutAuthor.editions(plan, facts, words, days.get());
-      folder.prepare(
-          FILE,
-          out ->
-              missing.addAll(HandOutPdf.write(editions, Palette.standard(), font, out).missing()));
-    }
-    return missing;
+  /** The file, if one was asked for. */
+  List<OutputFile> files(SeasonPlan plan, RunFacts facts, Words words, Look look) {
+    return days.stream()
+        .map(span -> look.handOut(FILE, HandOutAuthor.editions(plan, facts, words, span)))
+        .toList();
   }
 }

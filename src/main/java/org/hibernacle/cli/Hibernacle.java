@@ -17,6 +17,7 @@ import picocli.CommandLine.Spec;
     description = "Plans the winter of a collection of container-grown trees.",
     subcommands = {
       PlanCommand.class,
+      CheckCommand.class,
       ReviewCommand.class,
       BlankCommand.class,
       SpeciesCommand.class,

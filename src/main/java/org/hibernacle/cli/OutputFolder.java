@@ -1,34 +1,32 @@
 package org.hibernacle.cli;
 
-import java.io.BufferedOutputStream;
 import java.io.IOException;
-import java.io.OutputStream;
-import java.nio.file.AtomicMoveNotSupportedException;
+import java.io.PrintWriter;
+import java.nio.channels.FileChannel;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.nio.file.StandardOpenOption;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 
 /**
- * Writes several files so that each is either the old one or the new one, whole: everything is
- * written beside its target first, and only when all of it stands are the targets replaced, in the
- * order given.
+ * Where a command writes its files: all of them or none, and never over what was read. Asks first
+ * whether anything speaks against it; {@link Replacement} then does it.
  */
 final class OutputFolder {
   private final Path folder;
-  private final Map<Path, Path> waiting = new LinkedHashMap<>();
+  private final List<Path> inputs;
 
-  OutputFolder(Path folder) {
+  /**
+   * A folder, which is made when it is first written to.
+   *
+   * @param inputs files that were read and must not be written to
+   */
+  OutputFolder(Path folder, List<Path> inputs) {
     this.folder = folder;
-  }
-
-  /** Writes bytes to a stream it is given. */
-  @FunctionalInterface
-  interface Content {
-    void writeTo(OutputStream out) throws IOException;
+    this.inputs = List.copyOf(inputs);
   }
 
   /** Where a file of that name will stand. */
@@ -36,58 +34,103 @@ final class OutputFolder {
     return folder.resolve(name);
   }
 
-  /**
-   * Writes one file beside its target.
-   *
-   * @throws IOException if the folder can not be made or written to, or the target is open in
-   *     another program
-   */
-  void prepare(String name, Content content) throws IOException {
-    Files.createDirectories(folder);
-    refuseIfOpenElsewhere(name);
-    Path target = target(name);
-    Path temporary = folder.resolve("." + name + ".new");
-    waiting.put(target, temporary);
-    try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(temporary))) {
-      content.writeTo(out);
+  /** Why files of these names can not be written here; empty if nothing is known against it. */
+  Optional<String> objection(List<String> names) {
+    if (Files.exists(folder) && !Files.isDirectory(folder)) {
+      return Optional.of(folder + " is a file, not a folder. Give another name.");
     }
+    return names.stream().map(this::objection).flatMap(Optional::stream).findFirst();
   }
 
-  /** Office programs leave a file beside a workbook while they have it open. */
-  private void refuseIfOpenElsewhere(String name) throws IOException {
+  private Optional<String> objection(String name) {
+    Path target = target(name);
+    if (isInput(target)) {
+      return Optional.of(target + " is an input. Give another folder to write to.");
+    }
+    if (Files.isDirectory(target)) {
+      return Optional.of(target + " is a folder. Rename it, or write to another folder.");
+    }
     for (String lock : List.of(".~lock." + name + "#", "~$" + name)) {
       if (Files.exists(folder.resolve(lock))) {
-        throw new IOException(
-            target(name) + " is open in another program (" + lock + " stands beside it)");
+        return Optional.of(
+            target
+                + " is open in another program ("
+                + lock
+                + " stands beside it). Close it there.");
       }
+    }
+    return Files.exists(target) ? heldElsewhere(target) : Optional.empty();
+  }
+
+  private boolean isInput(Path target) {
+    return inputs.stream().anyMatch(input -> isSame(input, target));
+  }
+
+  private static boolean isSame(Path input, Path target) {
+    try {
+      return Files.exists(target) && Files.exists(input) && Files.isSameFile(target, input);
+    } catch (IOException e) {
+      return true;
     }
   }
 
-  /** Replaces the targets, in the order of preparation, and returns them. */
-  List<Path> replace() throws IOException {
-    List<Path> written = new ArrayList<>();
-    for (Map.Entry<Path, Path> file : waiting.entrySet()) {
-      Path target = file.getKey();
-      try {
-        Files.move(file.getValue(), target, StandardCopyOption.ATOMIC_MOVE);
-      } catch (AtomicMoveNotSupportedException e) {
-        Files.move(file.getValue(), target, StandardCopyOption.REPLACE_EXISTING);
-      }
-      written.add(target);
+  /** Some systems refuse to replace what a program has open; asking changes nothing in it. */
+  private static Optional<String> heldElsewhere(Path target) {
+    try {
+      FileChannel.open(target, StandardOpenOption.WRITE).close();
+      return Optional.empty();
+    } catch (IOException e) {
+      return Optional.of(
+          target
+              + " can not be replaced: it is open in another program, or protected from writing.");
     }
-    waiting.clear();
-    return written;
   }
 
-  /** Removes what was prepared and not put in place. */
-  void discard() {
-    for (Path temporary : waiting.values()) {
-      try {
-        Files.deleteIfExists(temporary);
-      } catch (IOException e) {
-        // A leftover hidden file harms nothing; the reason for giving up is what the user must see.
-      }
+  /**
+   * Says so if files of these names can not be written here, before work is spent on them.
+   *
+   * @return whether there is an objection
+   */
+  boolean objects(List<String> names, PrintWriter err) {
+    Optional<String> objection = objection(names);
+    objection.ifPresent(reason -> refuse(reason, err));
+    return objection.isPresent();
+  }
+
+  /**
+   * Writes the files, the first one first.
+   *
+   * @return their paths; empty, with the reason on {@code err} and every file as it was, if one of
+   *     them can not be written
+   */
+  Optional<List<Path>> write(List<OutputFile> files, PrintWriter err) {
+    if (objects(files.stream().map(OutputFile::name).toList(), err)) {
+      return Optional.empty();
     }
-    waiting.clear();
+    try (Replacement replacement = new Replacement(folder)) {
+      for (OutputFile file : files) {
+        replacement.prepare(file);
+      }
+      return Optional.of(replacement.replace());
+    } catch (IOException e) {
+      refuse(reason(e), err);
+      return Optional.empty();
+    }
+  }
+
+  private static void refuse(String reason, PrintWriter err) {
+    err.println("Output could not be written: " + reason);
+    err.println("Files that were there are untouched.");
+    err.flush();
+  }
+
+  private static String reason(IOException e) {
+    if (e instanceof AccessDeniedException denied) {
+      return denied.getFile() + ": this account may not write there.";
+    }
+    if (e instanceof FileSystemException system && system.getReason() != null) {
+      return system.getFile() + ": " + system.getReason();
+    }
+    return String.valueOf(e.getMessage());
   }
 }

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.hibernacle.input.EarlierPlan;
@@ -18,6 +17,7 @@ import org.hibernacle.input.LogRows;
 import org.hibernacle.input.Problems;
 import org.hibernacle.input.SpeciesCatalogue;
 import org.hibernacle.input.TemperatureCsv;
+import org.hibernacle.model.Diagnostic;
 import org.hibernacle.model.Inventory;
 import org.hibernacle.model.MoveMade;
 import org.hibernacle.model.MovePlanned;
@@ -37,11 +37,6 @@ import org.hibernacle.report.ReportAuthor;
 import org.hibernacle.report.RunFacts;
 import org.hibernacle.report.SeasonReport;
 import org.hibernacle.report.Words;
-import org.hibernacle.report.pdf.CalendarPdf;
-import org.hibernacle.report.xlsx.WorkbookTemplate;
-import org.hibernacle.report.pdf.Missing;
-import org.hibernacle.report.pdf.PaperFont;
-import org.hibernacle.report.xlsx.WorkbookWriter;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -59,7 +54,7 @@ import picocli.CommandLine.Spec;
     footer = {
       "  hibernacle plan inventory.xlsx temperatures.csv -o winter",
       "  hibernacle plan inventory.xlsx 2014.csv 2015.csv --season 2016 --unit C",
-      "  hibernacle plan winter/season-plan.xlsx to-date-and-forecast.csv --as-of 2026-11-10",
+      "  hibernacle plan inventory.xlsx to-date-and-forecast.csv --as-of 2026-11-10 -o winter",
       "  hibernacle plan garden.xlsx station.csv --place-temperatures \"Shed=shed.csv\"",
       "  hibernacle plan inventory.xlsx temperatures.csv --ics --labels",
       "  hibernacle plan garden.xlsx station.csv --template my-look.xlsx",
@@ -114,9 +109,8 @@ final class PlanCommand implements Callable<Integer> {
   @Mixin private PlaceTemperatureOptions loggers = new PlaceTemperatureOptions();
 
   @Mixin private ExtraFiles extras = new ExtraFiles();
-  @Mixin private TemplateOption look = new TemplateOption();
 
-  @Mixin private FontOption fontOption = new FontOption();
+  @Mixin private LookOptions looks = new LookOptions();
 
   @Mixin private HandOutOption handOut = new HandOutOption();
 
@@ -150,8 +144,16 @@ final class PlanCommand implements Callable<Integer> {
       description = "Prints errors only.")
   private boolean quiet;
 
+  @Option(names = "--json", description = "Prints the summary for scripts, as JSON.")
+  private boolean json;
+
   @Override
   public Integer call() throws IOException {
+    OutputFolder folder = new OutputFolder(folder(), inputs());
+    boolean writes = !dryRun && !leaveOneOut && explain.isEmpty();
+    if (writes && folder.objects(List.of(WORKBOOK, CALENDAR), err())) {
+      return ExitCode.NOT_WRITTEN;
+    }
     Problems problems = new Problems();
     Optional<Inventory> inventory =
         InventoryWorkbook.read(inventoryFile, SpeciesCatalogue.builtIn(), problems);
@@ -161,13 +163,7 @@ final class PlanCommand implements Callable<Integer> {
         inventory.isPresent()
             ? loggers.read(inventory.get(), temperatures.forReading().unit(), problems)
             : Map.of();
-    WorkbookTemplate template = look.read(problems);
-    Optional<PaperFont> font = fontOption.read(problems);
-    OutputFolder folder = new OutputFolder(folder());
-    if (look.is(folder.target(WORKBOOK))) {
-      err().println(folder.target(WORKBOOK) + " is the template. Give another folder with -o.");
-      return ExitCode.NOT_WRITTEN;
-    }
+    Look look = looks.read(problems);
     Problems earlierProblems = new Problems();
     EarlierPlans earlier =
         EarlierPlans.read(folder.target(WORKBOOK), inventoryFile, earlierProblems);
@@ -205,7 +201,7 @@ final class PlanCommand implements Callable<Integer> {
     if (plan.isEmpty()) {
       return noWinter(problems);
     }
-    if (!quiet) {
+    if (!quiet && !json) {
       ProblemPrinter.printBriefly(
           Stream.concat(problems.sorted().stream(), plan.get().notes().stream()).toList(), err());
     }
@@ -225,7 +221,7 @@ final class PlanCommand implements Callable<Integer> {
       err().println(outside.get());
       return ExitCode.WRONG_USE;
     }
-    return report(plan.get(), problems, folder, earlier, template, font);
+    return report(plan.get(), problems, folder, earlier, look);
   }
 
   /** Why a plan can not be made as of that day. */
@@ -312,17 +308,19 @@ final class PlanCommand implements Callable<Integer> {
     return ExitCode.DONE;
   }
 
+  private List<Path> inputs() {
+    List<Path> inputs = new ArrayList<>();
+    inputs.add(inventoryFile);
+    inputs.addAll(temperatureFiles);
+    inputs.addAll(loggers.files());
+    inputs.addAll(looks.files());
+    return inputs;
+  }
+
   private RunFacts facts(SeasonPlan plan, Problems problems, EarlierPlans earlier)
       throws IOException {
     List<RunFacts.InputFile> inputs = new ArrayList<>();
-    inputs.add(Digests.of(inventoryFile));
-    for (Path file : temperatureFiles) {
-      inputs.add(Digests.of(file));
-    }
-    for (Path file : loggers.files()) {
-      inputs.add(Digests.of(file));
-    }
-    for (Path file : look.files()) {
+    for (Path file : inputs()) {
       inputs.add(Digests.of(file));
     }
     return new RunFacts(
@@ -336,53 +334,34 @@ final class PlanCommand implements Callable<Integer> {
   }
 
   private int report(
-      SeasonPlan plan,
-      Problems problems,
-      OutputFolder folder,
-      EarlierPlans earlier,
-      WorkbookTemplate template,
-      Optional<PaperFont> font)
+      SeasonPlan plan, Problems problems, OutputFolder folder, EarlierPlans earlier, Look look)
       throws IOException {
     Words words = Words.of(plan.inventory().settings().language());
     RunFacts facts = facts(plan, problems, earlier);
     SeasonReport report = ReportAuthor.write(plan, facts, words);
-    ExtraFiles.Ready more = extras.tell(plan, facts, words, report, problems);
+    List<OutputFile> files = new ArrayList<>();
+    files.add(look.workbook(WORKBOOK, report));
+    files.add(look.paper(CALENDAR, report));
+    files.addAll(extras.files(plan, facts, words, report, look, problems));
+    files.addAll(handOut.files(plan, facts, words, look));
     if (problems.hasErrors()) {
       ProblemPrinter.printForStop(problems, err());
       return ExitCode.BAD_INPUT;
     }
-    List<Path> written = List.of();
-    if (!dryRun) {
-      try {
-        List<String> missing = new ArrayList<>();
-        folder.prepare(WORKBOOK, out -> WorkbookWriter.write(report, template, out));
-        folder.prepare(
-            CALENDAR,
-            out ->
-                missing.addAll(
-                    CalendarPdf.write(report, template.palette(), out).missingCharacters()));
-        missing.addAll(more.prepare(folder, template.palette()));
-        written = folder.replace();
-        if (!missing.isEmpty()) {
-          err()
-              .println(
-                  "warning: the font of the printed pages lacks "
-                      + String.join(" ", new TreeSet<>(missing)));
-        }
-      } catch (IOException e) {
-        err().println("Output could not be written: " + e.getMessage());
-        err().println("Files that were there are untouched.");
-        return ExitCode.NOT_WRITTEN;
-      } finally {
-        folder.discard();
-      }
+    Optional<List<Path>> written = dryRun ? Optional.of(List.of()) : folder.write(files, err());
+    if (written.isEmpty()) {
+      return ExitCode.NOT_WRITTEN;
     }
-    if (!quiet) {
-      Summary.print(report, written, spec.commandLine().getOut());
+    look.warn(err());
+    PrintWriter out = spec.commandLine().getOut();
+    if (json) {
+      List<Diagnostic> all =
+          Stream.concat(problems.sorted().stream(), plan.notes().stream()).toList();
+      out.println(Json.of(PlanAsJson.of(plan, report.digest(), all, written.get())));
+    } else if (!quiet) {
+      Summary.print(report, written.get(), out);
       if (dryRun) {
-        List<Path> targets = Stream.of(WORKBOOK, CALENDAR).map(folder::target).toList();
-        Summary.wouldWrite(targets, spec.commandLine().getOut());
-        Summary.wouldWrite(more.targets(folder), spec.commandLine().getOut());
+        Summary.wouldWrite(files.stream().map(f -> folder.target(f.name())).toList(), out);
       }
     }
     return plan.unprotected().findAny().isPresent() ? ExitCode.UNPROTECTED : ExitCode.DONE;

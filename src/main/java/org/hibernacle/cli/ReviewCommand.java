@@ -2,7 +2,6 @@ package org.hibernacle.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,11 +25,6 @@ import org.hibernacle.report.ReviewAuthor;
 import org.hibernacle.report.RunFacts;
 import org.hibernacle.report.SeasonReport;
 import org.hibernacle.report.Words;
-import org.hibernacle.report.pdf.CalendarPdf;
-import org.hibernacle.report.xlsx.WorkbookTemplate;
-import org.hibernacle.report.pdf.Missing;
-import org.hibernacle.report.pdf.PaperFont;
-import org.hibernacle.report.xlsx.WorkbookWriter;
 import org.hibernacle.review.ReviewQuestion;
 import org.hibernacle.review.Reviewer;
 import org.hibernacle.review.SeasonReview;
@@ -86,8 +80,7 @@ final class ReviewCommand implements Callable<Integer> {
 
   @Mixin private PlaceTemperatureOptions loggers = new PlaceTemperatureOptions();
 
-  @Mixin private TemplateOption look = new TemplateOption();
-  @Mixin private FontOption fontOption = new FontOption();
+  @Mixin private LookOptions looks = new LookOptions();
 
   @Option(names = "--dry-run", description = "Reviews and prints the summary, writes nothing.")
   private boolean dryRun;
@@ -99,12 +92,9 @@ final class ReviewCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    OutputFolder folder = new OutputFolder(folder());
-    for (String name : List.of(REVIEW, PAPER, INVENTORY)) {
-      if (!dryRun && isInput(folder.target(name))) {
-        err().println(folder.target(name) + " is an input. Give another folder with -o.");
-        return ExitCode.NOT_WRITTEN;
-      }
+    OutputFolder folder = new OutputFolder(folder(), inputs());
+    if (!dryRun && folder.objects(List.of(REVIEW, INVENTORY, PAPER), err())) {
+      return ExitCode.NOT_WRITTEN;
     }
     Problems problems = new Problems();
     Optional<Inventory> inventory =
@@ -118,8 +108,7 @@ final class ReviewCommand implements Callable<Integer> {
         inventory.isPresent()
             ? loggers.read(inventory.get(), temperatures.forReading().unit(), problems)
             : Map.of();
-    WorkbookTemplate template = look.read(problems);
-    Optional<PaperFont> font = fontOption.read(problems);
+    Look look = looks.read(problems);
     if (log.isEmpty() || series.isEmpty() || problems.hasErrors()) {
       ProblemPrinter.printForStop(problems, err());
       return ExitCode.BAD_INPUT;
@@ -134,17 +123,7 @@ final class ReviewCommand implements Callable<Integer> {
       ProblemPrinter.printBriefly(
           Stream.concat(problems.sorted().stream(), review.get().notes().stream()).toList(), err());
     }
-    return report(review.get(), problems, folder, template, font);
-  }
-
-  /** What is read is never written to, whatever it is called. */
-  private boolean isInput(Path target) throws IOException {
-    for (Path input : inputs()) {
-      if (Files.exists(target) && Files.exists(input) && Files.isSameFile(target, input)) {
-        return true;
-      }
-    }
-    return false;
+    return report(review.get(), problems, folder, look);
   }
 
   private List<Path> inputs() {
@@ -152,7 +131,7 @@ final class ReviewCommand implements Callable<Integer> {
     inputs.add(planFile);
     inputs.addAll(temperatureFiles);
     inputs.addAll(loggers.files());
-    inputs.addAll(look.files());
+    inputs.addAll(looks.files());
     return inputs;
   }
 
@@ -167,12 +146,7 @@ final class ReviewCommand implements Callable<Integer> {
     return ExitCode.BAD_INPUT;
   }
 
-  private int report(
-      SeasonReview review,
-      Problems problems,
-      OutputFolder folder,
-      WorkbookTemplate template,
-      Optional<PaperFont> font)
+  private int report(SeasonReview review, Problems problems, OutputFolder folder, Look look)
       throws IOException {
     Words words = Words.of(review.inventory().settings().language());
     RunFacts facts = facts(review, problems);
@@ -187,29 +161,21 @@ final class ReviewCommand implements Callable<Integer> {
             .map(q -> new SeasonReport.Asked(q.sheet(), q.heading(), q.beside(), q.answers()))
             .toList();
     SeasonReport inventory = ReviewAuthor.inventory(review, facts, words, sheets, asked);
-    List<Path> written = List.of();
-    if (!dryRun) {
-      try {
-        List<String> missing = new ArrayList<>();
-        folder.prepare(REVIEW, out -> WorkbookWriter.write(report, template, out));
-        folder.prepare(INVENTORY, out -> WorkbookWriter.write(inventory, template, out));
-        folder.prepare(
-            PAPER,
-            out ->
-                missing.addAll(
-                    CalendarPdf.write(report, template.palette(), out).missingCharacters()));
-        written = folder.replace();
-        FontOption.warn(PAPER, missing, err());
-      } catch (IOException e) {
-        err().println("Output could not be written: " + e.getMessage());
-        err().println("Files that were there are untouched.");
-        return ExitCode.NOT_WRITTEN;
-      } finally {
-        folder.discard();
-      }
+    Optional<List<Path>> written =
+        dryRun
+            ? Optional.of(List.of())
+            : folder.write(
+                List.of(
+                    look.workbook(REVIEW, report),
+                    look.workbook(INVENTORY, inventory),
+                    look.paper(PAPER, report)),
+                err());
+    if (written.isEmpty()) {
+      return ExitCode.NOT_WRITTEN;
     }
+    look.warn(err());
     if (!quiet) {
-      Summary.print(report, written, spec.commandLine().getOut());
+      Summary.print(report, written.get(), spec.commandLine().getOut());
     }
     return ExitCode.DONE;
   }

@@ -47,12 +47,4 @@ final class TemplateOption {
   List<Path> files() {
     return file.stream().toList();
   }
-
-  /** Whether that file is the one given. */
-  boolean is(Path target) throws IOException {
-    return file.isPresent()
-        && Files.exists(target)
-        && Files.exists(file.get())
-        && Files.isSameFile(target, file.get());
-  }
 }

@@ -37,7 +37,7 @@ final class WinterRow {
 
   static String of(String station, WinterSummary winter, WinterFitness fitness) {
     List<String> cells = new ArrayList<>();
-    cells.add(station);
+    cells.add(asText(station));
     cells.add(winter.season().toString());
     cells.add(winter.season().start().toString());
     cells.add(winter.season().endExclusive().minusDays(1).toString());
@@ -60,6 +60,11 @@ final class WinterRow {
     cells.add(fitness.usable() ? "yes" : "no");
     cells.add(fitness.words());
     return joined(cells);
+  }
+
+  /** A name that a spreadsheet program would take for a formula is made text by an apostrophe. */
+  private static String asText(String name) {
+    return name.matches("(?s)[=+@\\t\\r-].*") ? "'" + name : name;
   }
 
   private static String joined(List<String> cells) {

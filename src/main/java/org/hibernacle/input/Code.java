@@ -76,6 +76,13 @@ final class Code {
 
   static final String FOREIGN_LOG = "IN-381";
   static final String NO_ROOM_FOR_LABELS = "IN-380";
+  static final String TOO_LARGE = "IN-440";
+  static final String SHEET_TOO_LARGE = "IN-441";
+  static final String HIDDEN = "IN-442";
+  static final String MERGED = "IN-443";
+  static final String CONTROL_CHARACTERS = "IN-444";
+  static final String TEXT_TOO_LONG = "IN-445";
+  static final String MACROS = "IN-446";
 
   private Code() {}
 }

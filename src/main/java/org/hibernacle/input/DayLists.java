@@ -60,8 +60,8 @@ final class DayLists {
 
   private static Optional<DateSpan> span(String text) {
     String[] ends = FROM_TO.split(text, -1);
-    Optional<LocalDate> first = Row.isoDate(ends[0]);
-    Optional<LocalDate> last = Row.isoDate(ends[ends.length - 1]);
+    Optional<LocalDate> first = DayText.read(ends[0]);
+    Optional<LocalDate> last = DayText.read(ends[ends.length - 1]);
     if (ends.length > 2 || first.isEmpty() || last.isEmpty() || last.get().isBefore(first.get())) {
       return Optional.empty();
     }

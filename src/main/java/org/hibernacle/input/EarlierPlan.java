@@ -55,8 +55,9 @@ public record EarlierPlan(String file, SheetTable log, List<MovePlanned> moves) 
               "a sheet Log with the headings Id and Outcome");
           return Optional.empty();
         }
-        return sheet(name, book, LOG_SHEET)
-            .map(log -> new EarlierPlan(name, log, moves(sheet(name, book, MOVES_SHEET))));
+        return sheet(name, book, LOG_SHEET, problems)
+            .map(
+                log -> new EarlierPlan(name, log, moves(sheet(name, book, MOVES_SHEET, problems))));
       }
     } catch (IOException e) {
       problems.error(
@@ -71,7 +72,7 @@ public record EarlierPlan(String file, SheetTable log, List<MovePlanned> moves) 
   /** Whether it has a log whose sheet or headings are not the ones that are read. */
   private static boolean hasForeignLog(String file, XSSFWorkbook book) {
     return book.getName("table_log") != null
-        && sheet(file, book, LOG_SHEET)
+        && sheet(file, book, LOG_SHEET, new Problems())
             .filter(log -> log.headings().containsAll(List.of("Id", "Outcome")))
             .isEmpty();
   }
@@ -83,9 +84,12 @@ public record EarlierPlan(String file, SheetTable log, List<MovePlanned> moves) 
     return new AsPlanned(ids, moves);
   }
 
-  private static Optional<SheetTable> sheet(String file, XSSFWorkbook book, String name) {
+  private static Optional<SheetTable> sheet(
+      String file, XSSFWorkbook book, String name, Problems problems) {
     Sheet sheet = book.getSheet(name);
-    return sheet == null ? Optional.empty() : Optional.of(SheetReader.read(file, sheet).table(0));
+    return sheet == null
+        ? Optional.empty()
+        : Optional.of(SheetReader.read(file, sheet, problems).table(0));
   }
 
   private static List<MovePlanned> moves(Optional<SheetTable> sheet) {

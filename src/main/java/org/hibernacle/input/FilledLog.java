@@ -94,8 +94,8 @@ public final class FilledLog {
 
   private Optional<SeasonLog> read() {
     int before = problems.errorCount();
-    Optional<PlanSheet> log = PlanSheet.find(file, book, "log", "Log");
-    Optional<PlanSheet> moves = PlanSheet.find(file, book, "moving-days", "Moving days");
+    Optional<PlanSheet> log = PlanSheet.find(file, book, "log", "Log", problems);
+    Optional<PlanSheet> moves = PlanSheet.find(file, book, "moving-days", "Moving days", problems);
     if (log.isEmpty() || moves.isEmpty()) {
       problems.error(
           Code.NO_LOG,
@@ -118,7 +118,7 @@ public final class FilledLog {
   /** The season is that of the first week of the plan's occupancy. */
   private Optional<Season> season() {
     Optional<LocalDate> first =
-        PlanSheet.find(file, book, "occupancy", "Occupancy")
+        PlanSheet.find(file, book, "occupancy", "Occupancy", problems)
             .flatMap(
                 sheet ->
                     sheet.rows().stream()
@@ -221,7 +221,7 @@ public final class FilledLog {
   private List<KnownWinter> winters() {
     List<KnownWinter> winters = new ArrayList<>();
     boolean southern = inventory.settings().southern();
-    Optional<PlanSheet> found = PlanSheet.find(file, book, "winters", "Winters");
+    Optional<PlanSheet> found = PlanSheet.find(file, book, "winters", "Winters", problems);
     if (found.isEmpty()) {
       return winters;
     }
@@ -241,7 +241,7 @@ public final class FilledLog {
 
   private List<InAndOut> inAndOut() {
     List<InAndOut> nights = new ArrayList<>();
-    Optional<PlanSheet> found = PlanSheet.find(file, book, "tasks", "Tasks");
+    Optional<PlanSheet> found = PlanSheet.find(file, book, "tasks", "Tasks", problems);
     if (found.isEmpty()) {
       return nights;
     }

@@ -23,6 +23,12 @@ record FoundCell(String address, Object value, State state) {
     ERROR
   }
 
+  /** Most characters of a text that a message repeats. */
+  private static final int SHOWN = 60;
+
+  /** From here on a number is written with its power of ten. */
+  private static final double LONG_NUMBER = 1e15;
+
   static FoundCell typed(String address, Object value) {
     return new FoundCell(address, value, State.TYPED);
   }
@@ -40,9 +46,14 @@ record FoundCell(String address, Object value, State state) {
     return value instanceof Double number ? plain(number) : value.toString();
   }
 
+  /** The beginning of a text that is too long for a message. */
+  static String shortened(String text) {
+    return text.length() <= SHOWN ? text : text.substring(0, SHOWN).strip() + "…";
+  }
+
   /** A number without needless zeros, at most six decimals, with a point in every locale. */
   static String plain(double number) {
-    if (!Double.isFinite(number)) {
+    if (!Double.isFinite(number) || Math.abs(number) >= LONG_NUMBER) {
       return Double.toString(number);
     }
     BigDecimal rounded = BigDecimal.valueOf(number).setScale(6, RoundingMode.HALF_EVEN);

@@ -110,7 +110,8 @@ final class Headings {
     List<String> nearest =
         Nearest.of(cell.text(), sheet.columns().stream().map(Column::heading).toList(), 1);
     String carried = "it is carried into the plan as it stands, and nothing is read from it";
-    String what = "column \"" + cell.text() + "\" is not one the program knows";
+    String what =
+        "column \"" + FoundCell.shortened(cell.text()) + "\" is not one the program knows";
     if (nearest.isEmpty()) {
       problems.note(Code.UNKNOWN_COLUMN, found.where(cell.address()), what, carried);
     } else {

@@ -83,6 +83,13 @@ public final class InventoryWorkbook {
   }
 
   private Optional<Inventory> read(XSSFWorkbook book) {
+    if (book.isMacroEnabled()) {
+      problems.note(
+          Code.MACROS,
+          file,
+          "the workbook has macros",
+          "they are neither run nor carried into the plan");
+    }
     sortSheets(book);
     Optional<Settings> settings = settings();
     SpeciesCatalogue catalogue = species();
@@ -98,11 +105,12 @@ public final class InventoryWorkbook {
       if (isReport(book, sheet)) {
         continue;
       }
-      FoundSheet found = SheetReader.read(file, sheet);
-      Optional<InventorySheet> kind = InventorySheet.named(found.name());
-      if (!InventorySheet.isHelp(found.name())) {
-        tables.put(found.name(), found.table(0));
+      if (InventorySheet.isHelp(sheet.getSheetName())) {
+        continue;
       }
+      FoundSheet found = SheetReader.read(file, sheet, problems);
+      Optional<InventorySheet> kind = InventorySheet.named(found.name());
+      tables.put(found.name(), found.table(0));
       if (kind.isPresent()) {
         FoundSheet first = known.putIfAbsent(kind.get(), found);
         if (first != null) {
@@ -112,8 +120,7 @@ public final class InventoryWorkbook {
               "sheets \"" + first.name() + "\" and \"" + found.name() + "\" mean the same",
               "one sheet " + kind.get().title());
         }
-      } else if (!InventorySheet.isHelp(found.name())
-          && !InventorySheet.isOfReviews(found.name())) {
+      } else if (!InventorySheet.isOfReviews(found.name())) {
         problems.note(
             Code.UNKNOWN_SHEET,
             found.where(),

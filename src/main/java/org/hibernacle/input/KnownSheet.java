@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.hibernacle.input.FoundSheet.FoundRow;
@@ -59,13 +60,16 @@ final class KnownSheet {
   private void reportCells() {
     for (FoundRow row : foundRows()) {
       for (int column = 0; column < row.cells().size(); column++) {
-        CellReport.report(found, row.cells().get(column), isKnown(column), problems, tally);
+        CellReport.report(found, row.cells().get(column), known(column), problems, tally);
       }
     }
   }
 
-  private boolean isKnown(int column) {
-    return headings.values().stream().anyMatch(h -> h.index() == column);
+  private Optional<Column> known(int index) {
+    return headings.entrySet().stream()
+        .filter(e -> e.getValue().index() == index)
+        .map(Map.Entry::getKey)
+        .findFirst();
   }
 
   private List<FoundRow> foundRows() {

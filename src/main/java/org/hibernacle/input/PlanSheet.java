@@ -27,7 +27,8 @@ record PlanSheet(FoundSheet found, Map<String, Integer> columns) {
    * @param id of the section that wrote it, such as {@code moving-days}
    * @param title of the sheet
    */
-  static Optional<PlanSheet> find(String file, XSSFWorkbook book, String id, String title) {
+  static Optional<PlanSheet> find(
+      String file, XSSFWorkbook book, String id, String title, Problems problems) {
     XSSFName name = book.getName("table_" + id.replace('-', '_'));
     Sheet sheet = book.getSheet(title);
     if (name != null && !name.getRefersToFormula().contains("#REF!")) {
@@ -38,7 +39,7 @@ record PlanSheet(FoundSheet found, Map<String, Integer> columns) {
     if (sheet == null) {
       return Optional.empty();
     }
-    FoundSheet found = SheetReader.read(file, sheet);
+    FoundSheet found = SheetReader.read(file, sheet, problems);
     Map<String, Integer> columns = new HashMap<>();
     if (!found.rows().isEmpty()) {
       List<FoundCell> headings = found.rows().get(0).cells();
@@ -81,7 +82,7 @@ record PlanSheet(FoundSheet found, Map<String, Integer> columns) {
   /** The day that stands there, if one does. */
   Optional<LocalDate> day(FoundRow row, String heading) {
     Object value = cell(row, heading).map(FoundCell::value).orElse("");
-    return value instanceof LocalDate day ? Optional.of(day) : Row.isoDate(value.toString());
+    return value instanceof LocalDate day ? Optional.of(day) : DayText.read(value.toString());
   }
 
   /** The number in the first column whose heading begins so. */

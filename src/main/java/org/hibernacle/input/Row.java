@@ -1,6 +1,5 @@
 package org.hibernacle.input;
 
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.EnumSet;
@@ -27,8 +26,12 @@ final class Row {
    */
   record Entry(String heading, Unit unit, FoundCell cell) {}
 
-  private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)");
-  private static final Pattern ISO_DATE = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
+  private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d+[.,]?\\d*|[.,]\\d+)");
+
+  private static final Pattern SPACES = Pattern.compile("\\s+");
+
+  /** {@code 1,500}: a thousand and a half to some, one and a half to others. */
+  private static final Pattern IN_DOUBT = Pattern.compile("[+-]?[1-9]\\d{0,2},\\d{3}");
 
   private final String sheetWhere;
   private final String rowName;
@@ -85,9 +88,13 @@ final class Row {
     return entry == null ? column.heading() : entry.heading();
   }
 
-  /** The cell as text; empty text where there is nothing. */
+  /** The cell as text on one line; empty text where there is nothing. */
   String text(Column column) {
-    return usable(column).map(e -> e.cell().text()).orElse("");
+    return usable(column).map(Row::text).orElse("");
+  }
+
+  private static String text(Entry entry) {
+    return SPACES.matcher(entry.cell().text()).replaceAll(" ");
   }
 
   /** The cell as text, or an error where there is nothing. */
@@ -96,7 +103,7 @@ final class Row {
       missing(column, expected);
       return Optional.empty();
     }
-    return usable(column).map(e -> e.cell().text());
+    return usable(column).map(Row::text);
   }
 
   /** Reports that nothing stands in a column that is needed. */
@@ -128,7 +135,7 @@ final class Row {
 
   /** {@code Depth cm "abc"}. */
   private String quote(Column column) {
-    return heading(column) + " \"" + text(column) + "\"";
+    return heading(column) + " \"" + FoundCell.shortened(text(column)) + "\"";
   }
 
   /**
@@ -172,12 +179,12 @@ final class Row {
       return OptionalDouble.of(number);
     }
     String text = entry.cell().text().replace('\u2212', '-');
-    if (!NUMBER.matcher(text).matches()) {
+    if (!NUMBER.matcher(text).matches() || IN_DOUBT.matcher(text).matches()) {
       return OptionalDouble.empty();
     }
     note(
         Code.NUMBER_AS_TEXT, heading(column) + " holds a number as text", "it is read as a number");
-    return OptionalDouble.of(Double.parseDouble(text));
+    return OptionalDouble.of(Double.parseDouble(text.replace(',', '.')));
   }
 
   /** A number in our unit, or the default, which is noted. */
@@ -219,23 +226,13 @@ final class Row {
     if (entry.get().cell().value() instanceof LocalDate day) {
       return Optional.of(day);
     }
-    Optional<LocalDate> day = isoDate(entry.get().cell().text());
+    Optional<LocalDate> day = DayText.read(entry.get().cell().text());
     if (day.isPresent()) {
       note(Code.DATE_AS_TEXT, heading(column) + " holds a date as text", "it is read as a date");
     } else {
-      error(Code.BAD_DATE, column, "a cell formatted as a date, or text like 2026-03-01");
+      error(Code.BAD_DATE, column, DayText.EXPECTED);
     }
     return day;
-  }
-
-  static Optional<LocalDate> isoDate(String text) {
-    try {
-      return ISO_DATE.matcher(text).matches()
-          ? Optional.of(LocalDate.parse(text))
-          : Optional.empty();
-    } catch (DateTimeException e) {
-      return Optional.empty();
-    }
   }
 
   /** One of the words of a list. */

@@ -77,7 +77,7 @@ final class SettingsSheet {
       return;
     }
     Column setting = meaning.get().column();
-    CellReport.report(found, value, true, problems, tally);
+    CellReport.report(found, value, Optional.of(setting), problems, tally);
     Quantity.Unit unit = meaning.get().unit().orElse(setting.quantity().ours());
     Row.Entry first = entries.putIfAbsent(setting, new Row.Entry(name.text(), unit, value));
     if (first != null) {
@@ -101,7 +101,7 @@ final class SettingsSheet {
     problems.warning(
         Code.UNKNOWN_SETTING,
         found.where(name.address()),
-        "setting \"" + name.text() + "\" is not one the program knows",
+        "setting \"" + FoundCell.shortened(name.text()) + "\" is not one the program knows",
         nearest.isEmpty()
             ? "a setting of the blank form"
             : "\"" + nearest.get(0) + "\" if that is meant",

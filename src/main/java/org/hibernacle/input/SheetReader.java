@@ -3,91 +3,130 @@ package org.hibernacle.input;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.poi.ss.usermodel.Cell;
-import org.apache.poi.ss.usermodel.CellType;
-import org.apache.poi.ss.usermodel.DateUtil;
-import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellReference;
-import org.apache.poi.xssf.usermodel.XSSFCell;
-import org.hibernacle.input.FoundCell.State;
 import org.hibernacle.input.FoundSheet.FoundRow;
 
 /** Turns a sheet of the spreadsheet library into plain values. */
 final class SheetReader {
-  private SheetReader() {}
+  /** Rows and columns of the largest sheet that is read; a collection has hundreds of rows. */
+  static final int MOST_ROWS = 20_000;
 
-  static FoundSheet read(String file, Sheet sheet) {
-    List<List<FoundCell>> found = new ArrayList<>();
-    List<Integer> numbers = new ArrayList<>();
-    int width = 0;
-    for (Row row : sheet) {
-      List<FoundCell> cells = new ArrayList<>();
-      int filled = 0;
-      for (int column = 0; column < row.getLastCellNum(); column++) {
-        FoundCell cell = cell(row, column);
-        cells.add(cell);
-        filled = cell.isBlank() ? filled : column + 1;
-      }
-      if (filled > 0) {
-        found.add(cells);
-        numbers.add(row.getRowNum() + 1);
-        width = Math.max(width, filled);
-      }
-    }
-    List<FoundRow> rows = new ArrayList<>();
-    for (int i = 0; i < found.size(); i++) {
-      rows.add(new FoundRow(numbers.get(i), fit(found.get(i), width, numbers.get(i))));
-    }
-    return new FoundSheet(file, sheet.getSheetName(), rows);
+  static final int MOST_COLUMNS = 256;
+
+  /** Most cells, blank ones within the width included. */
+  static final int MOST_CELLS = 1_000_000;
+
+  private static final Tally.Noun ROW = new Tally.Noun("row", "rows");
+  private static final Tally.Noun COLUMN = new Tally.Noun("column", "columns");
+
+  private final FoundSheet empty;
+  private final Sheet sheet;
+  private final Problems problems;
+  private final Tally tally;
+  private final CellReader cells;
+  private final List<FoundRow> found = new ArrayList<>();
+  private int width;
+
+  private SheetReader(String file, Sheet sheet, Problems problems) {
+    this.empty = new FoundSheet(file, sheet.getSheetName(), List.of());
+    this.sheet = sheet;
+    this.problems = problems;
+    this.tally = new Tally(problems);
+    this.cells = new CellReader(empty.where(), tally);
   }
 
-  private static List<FoundCell> fit(List<FoundCell> cells, int width, int number) {
-    List<FoundCell> fitted = new ArrayList<>(cells.subList(0, Math.min(width, cells.size())));
-    while (fitted.size() < width) {
-      fitted.add(FoundCell.typed(address(number, fitted.size()), ""));
+  /** Reads all rows that hold anything; a sheet that is too large is reported and comes empty. */
+  static FoundSheet read(String file, Sheet sheet, Problems problems) {
+    return new SheetReader(file, sheet, problems).read();
+  }
+
+  private FoundSheet read() {
+    for (Row row : sheet) {
+      if (!add(row)) {
+        return empty;
+      }
     }
+    if ((long) width * found.size() > MOST_CELLS) {
+      tooLarge("the sheet has " + found.size() + " rows in " + width + " columns");
+      return empty;
+    }
+    List<FoundRow> rows = found.stream().map(row -> new FoundRow(row.number(), fit(row))).toList();
+    rows = MergedCells.filled(sheet, rows, empty.where(), tally);
+    reportHidden();
+    cells.report(empty, rows, problems);
+    tally.close();
+    return new FoundSheet(empty.file(), empty.name(), rows);
+  }
+
+  /** Keeps the row if anything stands in it; no if it lies too far out. */
+  private boolean add(Row row) {
+    List<FoundCell> read = new ArrayList<>();
+    int number = row.getRowNum() + 1;
+    for (Cell cell : row) {
+      int column = cell.getColumnIndex();
+      FoundCell value = cells.read(cell, address(number, column));
+      if (value.isBlank()) {
+        continue;
+      }
+      if (number > MOST_ROWS || column >= MOST_COLUMNS) {
+        return tooLarge("something stands in " + value.address());
+      }
+      fill(read, number, column);
+      read.add(value);
+    }
+    if (!read.isEmpty()) {
+      found.add(new FoundRow(number, read));
+      width = Math.max(width, read.size());
+    }
+    return true;
+  }
+
+  private static void fill(List<FoundCell> cells, int number, int toExclusive) {
+    while (cells.size() < toExclusive) {
+      cells.add(FoundCell.typed(address(number, cells.size()), ""));
+    }
+  }
+
+  private boolean tooLarge(String what) {
+    problems.error(
+        Code.SHEET_TOO_LARGE,
+        empty.where(),
+        what,
+        "at most "
+            + MOST_ROWS
+            + " rows, "
+            + MOST_COLUMNS
+            + " columns and a million cells; what is not needed can be deleted");
+    return false;
+  }
+
+  private List<FoundCell> fit(FoundRow row) {
+    List<FoundCell> fitted = new ArrayList<>(row.cells());
+    fill(fitted, row.number(), width);
     return fitted;
+  }
+
+  private void reportHidden() {
+    String consequence = "what stands there is read like anything else";
+    int index = sheet.getWorkbook().getSheetIndex(sheet);
+    if (sheet.getWorkbook().isSheetHidden(index) || sheet.getWorkbook().isSheetVeryHidden(index)) {
+      problems.note(Code.HIDDEN, empty.where(), "the sheet is hidden", consequence);
+    }
+    for (FoundRow row : found) {
+      if (sheet.getRow(row.number() - 1).getZeroHeight()) {
+        tally.add(Code.HIDDEN, empty.where(), "hidden is set", ROW, consequence);
+      }
+    }
+    for (int column = 0; column < width; column++) {
+      if (sheet.isColumnHidden(column)) {
+        tally.add(Code.HIDDEN, empty.where(), "hidden is set", COLUMN, consequence);
+      }
+    }
   }
 
   private static String address(int rowNumber, int column) {
     return CellReference.convertNumToColString(column) + rowNumber;
-  }
-
-  private static FoundCell cell(Row row, int column) {
-    String address = address(row.getRowNum() + 1, column);
-    Cell cell = row.getCell(column);
-    if (cell == null) {
-      return FoundCell.typed(address, "");
-    }
-    boolean formula = cell.getCellType() == CellType.FORMULA;
-    if (formula && cell instanceof XSSFCell xssf && !xssf.getCTCell().isSetV()) {
-      return new FoundCell(address, "=" + cell.getCellFormula(), State.FORMULA_WITHOUT_VALUE);
-    }
-    CellType type = formula ? cell.getCachedFormulaResultType() : cell.getCellType();
-    return type == CellType.ERROR
-        ? new FoundCell(address, errorText(cell), State.ERROR)
-        : new FoundCell(address, value(cell, type), formula ? State.FORMULA : State.TYPED);
-  }
-
-  private static Object value(Cell cell, CellType type) {
-    return switch (type) {
-      case STRING -> cell.getStringCellValue().replace('\u00a0', ' ').strip();
-      case BOOLEAN -> cell.getBooleanCellValue();
-      case NUMERIC ->
-          isDay(cell)
-              ? cell.getLocalDateTimeCellValue().toLocalDate()
-              : (Object) cell.getNumericCellValue();
-      default -> "";
-    };
-  }
-
-  /** A time of day alone is a number below 1 and no date. */
-  private static boolean isDay(Cell cell) {
-    return cell.getNumericCellValue() >= 1 && DateUtil.isCellDateFormatted(cell);
-  }
-
-  private static String errorText(Cell cell) {
-    return FormulaError.forInt(cell.getErrorCellValue()).getString();
   }
 }

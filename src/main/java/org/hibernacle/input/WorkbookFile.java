@@ -23,6 +23,8 @@ final class WorkbookFile {
 
   static {
     ZipSecureFile.setMaxEntrySize(LARGEST);
+    // What it unpacks to is counted before; sheets of equal rows pack a thousand to one.
+    ZipSecureFile.setMinInflateRatio(0);
   }
 
   private WorkbookFile() {}
@@ -46,7 +48,7 @@ final class WorkbookFile {
     }
     if (bytes.length > LARGEST) {
       problems.error(
-          Code.DAMAGED, file, "the file is larger than 64 MB", "an inventory of at most 64 MB");
+          Code.TOO_LARGE, file, "the file is larger than 64 MB", "an inventory of at most 64 MB");
       return Optional.empty();
     }
     return switch (FileMagic.valueOf(bytes)) {
@@ -57,7 +59,24 @@ final class WorkbookFile {
   }
 
   private static Optional<XSSFWorkbook> parse(byte[] bytes, String file, Problems problems) {
-    if (!hasEnd(bytes)) {
+    WorkbookParts parts = WorkbookParts.of(bytes);
+    if (parts.kind().isPresent()) {
+      problems.error(
+          Code.NOT_A_WORKBOOK,
+          file,
+          "this is " + parts.kind().get(),
+          "an .xlsx workbook; opened in a spreadsheet program it can be saved as one");
+      return Optional.empty();
+    }
+    if (parts.tooLarge()) {
+      problems.error(
+          Code.TOO_LARGE,
+          file,
+          "the file unpacks to more than 64 MB, or to more than 1000 parts",
+          "an inventory; pictures and other sheets can be moved to a workbook of their own");
+      return Optional.empty();
+    }
+    if (!parts.whole() || !hasEnd(bytes)) {
       return refuseDamaged(file, problems);
     }
     try {

@@ -50,9 +50,7 @@ final class TaskTable {
       cells.add(new Cell.Text(sentence(task)));
       if (everywhere) {
         cells.add(
-            task.place().isEmpty()
-                ? new Cell.Gap()
-                : new Cell.Text(m.words().place(task.place())));
+            task.place().isEmpty() ? new Cell.Gap() : new Cell.Text(m.words().place(task.place())));
       }
       cells.add(task.plantIds().isEmpty() ? new Cell.Gap() : new Cell.Text(plants(task)));
       cells.add(amount(task));

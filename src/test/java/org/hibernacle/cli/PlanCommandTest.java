@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -13,7 +15,6 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -59,15 +60,21 @@ class PlanCommandTest {
 
   @Test
   void theDemoIsPlannedAndNobodyIsLeftUnprotected() throws IOException {
+    byte[] inventory = Files.readAllBytes(DEMO);
+    byte[] temperatures = Files.readAllBytes(DEMO_WEATHER);
     assertEquals(ExitCode.DONE, run("plan", DEMO, DEMO_WEATHER, "-o", folder), err::toString);
     assertEquals(List.of("season-calendar.pdf", "season-plan.xlsx"), names(folder));
     assertTrue(out.toString().contains("Wrote " + folder.resolve("season-plan.xlsx")));
     assertTrue(out.toString().contains("10 winters on file, 2016/17 to 2025/26"), out.toString());
+    assertArrayEquals(inventory, Files.readAllBytes(DEMO));
+    assertArrayEquals(temperatures, Files.readAllBytes(DEMO_WEATHER));
   }
 
   @Test
   void tooLittleRoomIsDoneButSaidLoudlyAndTwiceTheSameBytes() throws IOException {
-    Object[] args = {"plan", TOO_LITTLE_ROOM, weather, "-o", folder, QUICK, "--ics", "--labels", HAND_OUT};
+    Object[] args = {
+      "plan", TOO_LITTLE_ROOM, weather, "-o", folder, QUICK, "--ics", "--labels", HAND_OUT
+    };
     assertEquals(ExitCode.UNPROTECTED, run(args));
     assertTrue(out.toString().contains("CANNOT BE PROTECTED"), out.toString());
     List<String> names =
@@ -134,11 +141,31 @@ class PlanCommandTest {
   }
 
   @Test
-  void aPlanIsAnInventoryToo() {
+  void aPlanIsAnInventoryToo() throws IOException {
     run("plan", TOO_LITTLE_ROOM, weather, "-o", folder, "-q", QUICK);
     Path second = folder.resolve("second");
-    int code = run("plan", folder.resolve("season-plan.xlsx"), weather, "-o", second, "-q", QUICK);
+    Path given = folder.resolve("season-plan.xlsx");
+    int code = run("plan", given, weather, "-o", second, "--json", QUICK);
     assertEquals(ExitCode.UNPROTECTED, code, err::toString);
+    JsonNode told = new ObjectMapper().readTree(out.toString());
+    assertEquals("2026/27", told.get("season").asText());
+    assertTrue(told.get("unprotected").size() > 0, told::toString);
+    assertEquals(
+        second.resolve("season-plan.xlsx").toString(), told.get("written").get(0).asText());
+  }
+
+  @Test
+  void anInputIsNeverWrittenTo() throws IOException {
+    Path given = folder.resolve("season-plan.xlsx");
+    Files.copy(TOO_LITTLE_ROOM, given);
+    for (Object where : List.of(folder, folder.resolve("x").resolve(".."))) {
+      Files.createDirectories(folder.resolve("x"));
+      assertEquals(ExitCode.NOT_WRITTEN, run("plan", given, weather, "-o", where, QUICK));
+      assertTrue(err.toString().contains("season-plan.xlsx is an input"), err::toString);
+    }
+    assertEquals(ExitCode.NOT_WRITTEN, run("plan", given, weather, QUICK));
+    assertArrayEquals(Files.readAllBytes(TOO_LITTLE_ROOM), Files.readAllBytes(given));
+    assertEquals(List.of("season-plan.xlsx", "x"), names(folder));
   }
 
   @Test

@@ -3,18 +3,53 @@ package org.hibernacle.input;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
+import java.util.TimeZone;
+import org.hibernacle.model.Inventory;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What stands in a workbook must not depend on the machine it is read on. */
 class LocaleTest {
+  private static final Path DEMO = Path.of("demo-data", "inventory.xlsx");
+
   private final Locale before = Locale.getDefault();
+  private final TimeZone zoneBefore = TimeZone.getDefault();
 
   @AfterEach
   void restore() {
     Locale.setDefault(before);
+    TimeZone.setDefault(zoneBefore);
+  }
+
+  private static List<Object> demo() {
+    Problems problems = new Problems();
+    Inventory inventory =
+        InventoryWorkbook.read(DEMO, SpeciesCatalogue.builtIn(), problems).orElseThrow();
+    return List.of(inventory, problems.sorted());
+  }
+
+  /** Zones on both sides of the date line and with half hours, one with a half hour of summer. */
+  @ParameterizedTest
+  @CsvSource({
+    "en-US, America/St_Johns",
+    "de-DE, Australia/Lord_Howe",
+    "tr-TR, Asia/Tokyo",
+    "ja-JP-u-ca-japanese, UTC",
+    "tr-TR, America/St_Johns",
+    "ja-JP, Australia/Lord_Howe"
+  })
+  void theDemoIsTheSameInventoryInEveryLocaleAndZone(String tag, String zone) {
+    Locale.setDefault(Locale.UK);
+    TimeZone.setDefault(TimeZone.getTimeZone("UTC"));
+    List<Object> here = demo();
+    Locale.setDefault(Locale.forLanguageTag(tag));
+    TimeZone.setDefault(TimeZone.getTimeZone(zone));
+    assertEquals(here, demo());
   }
 
   private static String reading(String tag) {
@@ -33,7 +68,7 @@ class LocaleTest {
                 "I2",
                 "Tilia",
                 "kitchen sill",
-                "1,5",
+                "1,500",
                 "STRONG",
                 3,
                 7)
@@ -49,7 +84,7 @@ class LocaleTest {
     String expected = reading("en-GB");
     assertEquals(expected, reading(tag));
     assertTrue(expected.contains("Volume") || expected.contains("VOLUME"), expected);
-    assertTrue(expected.contains("\"1,5\"; expected a number from 0.02 to 3000 L"), expected);
+    assertTrue(expected.contains("\"1,500\"; expected a number from 0.02 to 3000 L"), expected);
   }
 
   @ParameterizedTest

@@ -48,11 +48,11 @@ class MessagesPageTest {
   @Test
   void everyCodeIsOnThePageOnceAndNoOther() throws IOException {
     String page = page("messages.md");
-    SortedSet<String> inSources = found("\"((?:IN|OU|PL|RV)-\\d{3})\"", sources());
+    SortedSet<String> inSources = found("\"((?:CK|IN|OU|PL|RV)-\\d{3})\"", sources());
     assertTrue(inSources.size() > 40);
-    assertEquals(inSources, found("(?m)^\\| ((?:IN|OU|PL|RV)-\\d{3}) \\|", page));
+    assertEquals(inSources, found("(?m)^\\| ((?:CK|IN|OU|PL|RV)-\\d{3}) \\|", page));
     Set<String> rows = new HashSet<>();
-    for (String line : page.lines().filter(l -> l.matches("\\| (IN|OU|PL|RV)-.*")).toList()) {
+    for (String line : page.lines().filter(l -> l.matches("\\| (CK|IN|OU|PL|RV)-.*")).toList()) {
       assertTrue(rows.add(line.substring(0, 8)), line);
       List<String> cells = List.of(line.split("\\s*\\|\\s*", -1));
       assertEquals(6, cells.size(), line);

@@ -217,7 +217,7 @@ class PlantRowsTest {
     "Depth in, 90, 'Depth in \"90\"; expected a number from 0.43 to 78.74 in'",
     "Root limit °F, -80, 'Root limit °F \"-80\"; expected a number from -40 to 68 °F'",
     "Height cm, tall, 'Height cm \"tall\"; expected a number from 1 to 2000 cm, with a point'",
-    "Height cm, '70,5', 'Height cm \"70,5\"; expected a number from 1 to 2000 cm, with a point'",
+    "Height cm, '1,705', 'Height cm \"1,705\"; expected a number from 1 to 2000 cm, with a point'",
     "Height cm, 0x46, 'Height cm \"0x46\"; expected a number'",
     "Height cm, 70 cm, 'Height cm \"70 cm\"; expected a number'",
     "Value, NaN, 'Value \"NaN\"; expected a number from 0 to 1000000000'",

@@ -4,8 +4,13 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import java.util.zip.ZipOutputStream;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.Row;
@@ -89,6 +94,43 @@ final class TestBook {
     } else if (!value.equals("")) {
       cell.setCellValue(value.toString());
     }
+  }
+
+  /** The library's own book, for what this class has no word for. */
+  XSSFWorkbook book() {
+    return book;
+  }
+
+  XSSFSheet sheet(String name) {
+    return book.getSheet(name);
+  }
+
+  /**
+   * The bytes with one part changed, for what no spreadsheet program writes.
+   *
+   * @param part name of it: {@code xl/worksheets/sheet1.xml}
+   */
+  byte[] bytesWith(String part, UnaryOperator<String> change) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try (ZipInputStream from = new ZipInputStream(new ByteArrayInputStream(bytes()));
+        ZipOutputStream to = new ZipOutputStream(out)) {
+      for (ZipEntry entry = from.getNextEntry(); entry != null; entry = from.getNextEntry()) {
+        byte[] content = from.readAllBytes();
+        if (entry.getName().equals(part)) {
+          String before = new String(content, StandardCharsets.UTF_8);
+          String after = change.apply(before);
+          if (after.equals(before)) {
+            throw new AssertionError("nothing to change in " + before);
+          }
+          content = after.getBytes(StandardCharsets.UTF_8);
+        }
+        to.putNextEntry(new ZipEntry(entry.getName()));
+        to.write(content);
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return out.toByteArray();
   }
 
   byte[] bytes() {

@@ -181,8 +181,7 @@ class SecondLanguageTest {
   @Test
   void theCalendarOnPaperShowsNoEnglishWord() throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    assertEquals(
-        List.of(), CalendarPdf.write(report(), Palette.standard(), out).missingCharacters());
+    assertEquals(List.of(), CalendarPdf.write(report(), Palette.standard(), out).missing());
     check(paper(out), 200);
   }
 
@@ -190,7 +189,7 @@ class SecondLanguageTest {
   void theLabelsShowNoEnglishWord() throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     LabelSheet sheet = LabelAuthor.write(PLAN, facts(), Words.of(LANGUAGE));
-    LabelSheetPdf.write(report(), sheet, Palette.standard(), out);
+    LabelSheetPdf.write(report(), sheet, Palette.standard(), Optional.empty(), out);
     check(paper(out), 50);
   }
 

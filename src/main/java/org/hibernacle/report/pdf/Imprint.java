@@ -45,4 +45,9 @@ record Imprint(
         handOut.language(),
         handOut.dated());
   }
+
+  /** A file of another title that belongs to the same report. */
+  Imprint titled(String other) {
+    return new Imprint(other, subtitle, pageFooter, digest + other, letterPaper, language, dated);
+  }
 }

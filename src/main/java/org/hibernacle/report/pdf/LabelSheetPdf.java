@@ -50,8 +50,10 @@ public final class LabelSheetPdf {
    */
   public record TooSmall(String id, boolean tooNarrow, double neededMm, double availableMm) {}
 
-  private LabelSheetPdf(SeasonReport report, LabelSheet sheet, Palette palette) throws IOException {
-    type = new Typefaces(palette);
+  private LabelSheetPdf(
+      SeasonReport report, LabelSheet sheet, Palette palette, Optional<PaperFont> font)
+      throws IOException {
+    type = new Typefaces(palette, font);
     this.report = report;
     this.sheet = sheet;
     float widthPt = (float) sheet.grid().widthMm() * PT_PER_MM - 2 * PADDING;
@@ -60,8 +62,10 @@ public final class LabelSheetPdf {
   }
 
   /** The label that the grid holds least of all; empty if it holds every one. */
-  public static Optional<TooSmall> check(SeasonReport report, LabelSheet sheet) throws IOException {
-    return new LabelSheetPdf(report, sheet, Palette.standard()).tooSmall();
+  public static Optional<TooSmall> check(
+      SeasonReport report, LabelSheet sheet, Palette palette, Optional<PaperFont> font)
+      throws IOException {
+    return new LabelSheetPdf(report, sheet, palette, font).tooSmall();
   }
 
   private Optional<TooSmall> tooSmall() {
@@ -93,15 +97,21 @@ public final class LabelSheetPdf {
    * @param report that the labels belong to: paper, language, day and identity
    * @param sheet that {@link #check} has passed
    * @param palette colours of the letters
+   * @param font for characters that the program's own fonts lack
    * @return the characters that the fonts lack
    */
-  public static List<String> write(
-      SeasonReport report, LabelSheet sheet, Palette palette, OutputStream out) throws IOException {
-    LabelSheetPdf pdf = new LabelSheetPdf(report, sheet, palette);
+  public static List<Missing> write(
+      SeasonReport report,
+      LabelSheet sheet,
+      Palette palette,
+      Optional<PaperFont> font,
+      OutputStream out)
+      throws IOException {
+    LabelSheetPdf pdf = new LabelSheetPdf(report, sheet, palette, font);
     ByteArrayOutputStream file = new ByteArrayOutputStream();
     pdf.layOut(file);
     file.writeTo(out);
-    return pdf.type.missingCharacters();
+    return pdf.type.missing();
   }
 
   private void layOut(OutputStream out) {
@@ -109,7 +119,7 @@ public final class LabelSheetPdf {
     document.setGlyphSubstitutionEnabled(false);
     PdfWriter writer = PdfWriter.getInstance(document, out);
     writer.setCloseStream(false);
-    DocumentFacts facts = new DocumentFacts(report, sheet.title());
+    DocumentFacts facts = new DocumentFacts(Imprint.of(report).titled(sheet.title()));
     facts.beforeOpen(document, writer);
     document.open();
     facts.afterOpen(writer);

@@ -57,9 +57,9 @@ class LabelSheetPdfTest {
   }
 
   private static byte[] bytes(SeasonReport report, LabelSheet sheet) throws IOException {
-    assertEquals(Optional.empty(), LabelSheetPdf.check(report, sheet));
+    assertEquals(Optional.empty(), check(report, sheet));
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    LabelSheetPdf.write(report, sheet, Palette.standard(), out);
+    LabelSheetPdf.write(report, sheet, Palette.standard(), Optional.empty(), out);
     return out.toByteArray();
   }
 
@@ -206,13 +206,13 @@ class LabelSheetPdfTest {
   void tellsHowHighALabelHasToBe() throws IOException {
     SeasonReport report = report(plan(Settings.Units.METRIC));
     LabelSheet low = sheet(14, 4, Settings.Paper.A4, named("Larch"), named(LONG_NAME));
-    LabelSheetPdf.TooSmall small = LabelSheetPdf.check(report, low).orElseThrow();
+    LabelSheetPdf.TooSmall small = check(report, low).orElseThrow();
     assertFalse(small.tooNarrow());
     assertEquals("K-207", small.id());
     assertEquals(low.grid().heightMm(), small.availableMm());
     LabelSheet enough = ofHeight(low, small.neededMm());
     read(enough, Settings.Paper.A4, bytes(report, enough));
-    assertTrue(LabelSheetPdf.check(report, ofHeight(low, small.neededMm() - 1)).isPresent());
+    assertTrue(check(report, ofHeight(low, small.neededMm() - 1)).isPresent());
   }
 
   private static LabelSheet ofHeight(LabelSheet s, double heightMm) {
@@ -228,7 +228,7 @@ class LabelSheetPdfTest {
   void tellsHowWideALabelHasToBe() throws IOException {
     SeasonReport report = report(plan(Settings.Units.METRIC));
     LabelSheet narrow = sheet(3, 16, Settings.Paper.A4, named("Larch"));
-    LabelSheetPdf.TooSmall small = LabelSheetPdf.check(report, narrow).orElseThrow();
+    LabelSheetPdf.TooSmall small = check(report, narrow).orElseThrow();
     assertTrue(small.tooNarrow());
     assertTrue(small.neededMm() > small.availableMm());
     // "return-to-bench" in 9 points, and no more than that.
@@ -255,5 +255,10 @@ class LabelSheetPdfTest {
       Locale.setDefault(localeBefore);
       TimeZone.setDefault(zoneBefore);
     }
+  }
+
+  private static Optional<LabelSheetPdf.TooSmall> check(SeasonReport report, LabelSheet sheet)
+      throws IOException {
+    return LabelSheetPdf.check(report, sheet, Palette.standard(), Optional.empty());
   }
 }

@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.hibernacle.report.Display;
+import org.hibernacle.report.ForScreen;
 import org.hibernacle.report.Paper;
 import org.hibernacle.report.PlacePage;
 import org.hibernacle.report.SeasonReport;
@@ -40,6 +41,7 @@ class PaperPagesPdfTest {
         DayOfWeek.MONDAY,
         Locale.UK,
         List.of(),
+        ForScreen.NOTHING,
         new Paper(LocalDate.of(2026, 7, 1), Optional.of(strips), places));
   }
 

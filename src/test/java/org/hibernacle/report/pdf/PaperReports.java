@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.hibernacle.report.Cell;
 import org.hibernacle.report.Fixtures;
+import org.hibernacle.report.ForScreen;
 import org.hibernacle.report.MonthPage;
 import org.hibernacle.report.ReportAuthor;
 import org.hibernacle.report.RunFacts;
@@ -85,6 +86,7 @@ final class PaperReports {
         weekStart,
         s.language(),
         List.of(),
+        ForScreen.NOTHING,
         s.paper());
   }
 

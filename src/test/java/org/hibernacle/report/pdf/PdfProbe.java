@@ -41,10 +41,6 @@ final class PdfProbe implements AutoCloseable {
     return new PdfProbe(Loader.loadPDF(file));
   }
 
-  static PdfProbe of(byte[] file) throws IOException {
-    return new PdfProbe(Loader.loadPDF(file));
-  }
-
   int pages() {
     return document.getNumberOfPages();
   }

@@ -1,0 +1,70 @@
+package org.hibernacle.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.hibernacle.report.HandOut;
+import org.hibernacle.report.LabelSheet;
+import org.hibernacle.report.SeasonReport;
+import org.hibernacle.report.pdf.CalendarPdf;
+import org.hibernacle.report.pdf.HandOutPdf;
+import org.hibernacle.report.pdf.LabelSheetPdf;
+import org.hibernacle.report.pdf.Missing;
+import org.hibernacle.report.pdf.PaperFont;
+import org.hibernacle.report.xlsx.WorkbookTemplate;
+import org.hibernacle.report.xlsx.WorkbookWriter;
+
+/** Makes files of reports in one look, and remembers what its fonts could not show. */
+final class Look {
+  private final WorkbookTemplate template;
+  private final Optional<PaperFont> font;
+  private final Map<String, List<Missing>> missing = new LinkedHashMap<>();
+
+  Look(WorkbookTemplate template, Optional<PaperFont> font) {
+    this.template = template;
+    this.font = font;
+  }
+
+  /** A report as a workbook. */
+  OutputFile workbook(String name, SeasonReport report) {
+    return new OutputFile(name, out -> WorkbookWriter.write(report, template, out));
+  }
+
+  /** A report on paper. */
+  OutputFile paper(String name, SeasonReport report) {
+    return new OutputFile(
+        name,
+        out ->
+            missing.put(name, CalendarPdf.write(report, template.palette(), font, out).missing()));
+  }
+
+  /** A hand-out, of which the fullest edition that fits is written. */
+  OutputFile handOut(String name, List<HandOut> editions) {
+    return new OutputFile(
+        name,
+        out ->
+            missing.put(name, HandOutPdf.write(editions, template.palette(), font, out).missing()));
+  }
+
+  /** Labels of the plants of a report. */
+  OutputFile labels(String name, SeasonReport report, LabelSheet sheet) {
+    return new OutputFile(
+        name,
+        out ->
+            missing.put(name, LabelSheetPdf.write(report, sheet, template.palette(), font, out)));
+  }
+
+  /** The label that the grid holds least of all; empty if it holds every one. */
+  Optional<LabelSheetPdf.TooSmall> tooSmall(SeasonReport report, LabelSheet sheet)
+      throws IOException {
+    return LabelSheetPdf.check(report, sheet, template.palette(), font);
+  }
+
+  /** Warns of characters in the files written that no font can show. */
+  void warn(PrintWriter err) {
+    missing.forEach((name, characters) -> FontOption.warn(name, characters, err));
+  }
+}

@@ -1,0 +1,79 @@
+package org.hibernacle.input;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+
+/**
+ * What an archive that may be a workbook unpacks to, counted without keeping it: whatever it claims
+ * to be, no more than the limits is ever unpacked.
+ *
+ * @param whole whether it could be unpacked to its end
+ * @param tooLarge whether it unpacks to more than a workbook may
+ * @param kind what else it is than an .xlsx workbook, if that is known
+ */
+record WorkbookParts(boolean whole, boolean tooLarge, Optional<String> kind) {
+  /** Most bytes that all parts together may unpack to. */
+  static final long LARGEST = 64L << 20;
+
+  /** Most parts; a workbook has some ten and two or three more a sheet. */
+  static final int MOST_PARTS = 1000;
+
+  private static final int HEAD_BYTES = 4096;
+
+  /** The namespace of the stricter of the two forms of .xlsx, which few programs write. */
+  private static final String STRICT = "http://purl.oclc.org/ooxml/";
+
+  static WorkbookParts of(byte[] archive) {
+    Optional<String> kind = Optional.empty();
+    try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(archive))) {
+      long unpacked = 0;
+      int parts = 0;
+      for (ZipEntry part = zip.getNextEntry(); part != null; part = zip.getNextEntry()) {
+        byte[] head = zip.readNBytes(HEAD_BYTES);
+        if (kind.isEmpty()) {
+          kind = kind(part.getName(), new String(head, StandardCharsets.UTF_8));
+        }
+        unpacked += head.length + skip(zip, LARGEST - unpacked);
+        if (unpacked > LARGEST || ++parts > MOST_PARTS) {
+          return new WorkbookParts(true, true, kind);
+        }
+      }
+      return new WorkbookParts(true, false, kind);
+    } catch (IOException | IllegalArgumentException e) {
+      return new WorkbookParts(false, false, kind);
+    }
+  }
+
+  /** Reads on to the end of the part, or until there are more bytes than allowed. */
+  private static long skip(InputStream part, long allowed) throws IOException {
+    byte[] buffer = new byte[1 << 16];
+    long skipped = 0;
+    for (int read = part.read(buffer); read >= 0; read = part.read(buffer)) {
+      skipped += read;
+      if (skipped > allowed) {
+        return skipped;
+      }
+    }
+    return skipped;
+  }
+
+  private static Optional<String> kind(String part, String head) {
+    return switch (part) {
+      case "mimetype" ->
+          head.startsWith("application/vnd.oasis.opendocument")
+              ? Optional.of("an OpenDocument file such as .ods")
+              : Optional.empty();
+      case "xl/workbook.bin" -> Optional.of("a binary workbook (.xlsb)");
+      case "xl/workbook.xml" ->
+          head.contains(STRICT) ? Optional.of("a \"Strict Open XML\" workbook") : Optional.empty();
+      case "word/document.xml" -> Optional.of("a text document, not a workbook");
+      case "ppt/presentation.xml" -> Optional.of("a presentation, not a workbook");
+      default -> Optional.empty();
+    };
+  }
+}
