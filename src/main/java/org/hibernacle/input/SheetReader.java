@@ -108,6 +108,9 @@ final class SheetReader {
     return fitted;
   }
 
+  /**
+   * What is folded away in an outline is not hidden: a mark at the edge of the sheet tells of it.
+   */
   private void reportHidden() {
     String consequence = "what stands there is read like anything else";
     int index = sheet.getWorkbook().getSheetIndex(sheet);
@@ -115,12 +118,13 @@ final class SheetReader {
       problems.note(Code.HIDDEN, empty.where(), "the sheet is hidden", consequence);
     }
     for (FoundRow row : found) {
-      if (sheet.getRow(row.number() - 1).getZeroHeight()) {
+      Row here = sheet.getRow(row.number() - 1);
+      if (here.getZeroHeight() && here.getOutlineLevel() == 0) {
         tally.add(Code.HIDDEN, empty.where(), "hidden is set", ROW, consequence);
       }
     }
     for (int column = 0; column < width; column++) {
-      if (sheet.isColumnHidden(column)) {
+      if (sheet.isColumnHidden(column) && sheet.getColumnOutlineLevel(column) == 0) {
         tally.add(Code.HIDDEN, empty.where(), "hidden is set", COLUMN, consequence);
       }
     }
