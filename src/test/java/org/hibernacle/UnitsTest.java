@@ -96,6 +96,7 @@ class UnitsTest {
           "InnerPath.ICE_OVER_WATER",
           "InnerPath.INNER_HALF",
           "InnerPath.LONGEST",
+          "InnerPath.LONGEST_FROM",
           "InnerPath.OUTER_HALF",
           // low and high end of a unit named before
           "Species.chillPortionsLow",

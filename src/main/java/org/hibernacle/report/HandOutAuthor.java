@@ -149,7 +149,7 @@ public final class HandOutAuthor {
             m.words()
                 .text(
                     "handout.where.place",
-                    forecast.place().name(),
+                    m.words().place(forecast.place().name()),
                     there.stream().mapToInt(Plant::count).sum());
         items.add(point(label, brevity.names(m.words(), there)));
       }

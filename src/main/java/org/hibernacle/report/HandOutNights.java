@@ -130,9 +130,12 @@ final class HandOutNights {
     int pots = plants.stream().mapToInt(Plant::count).sum();
     String which =
         all && pots > 1
-            ? m.words().text("handout.cold.all", first.place().name(), pots)
+            ? m.words().text("handout.cold.all", m.words().place(first.place().name()), pots)
             : m.words()
-                .text("handout.place", first.place().name(), brevity.names(m.words(), plants));
+                .text(
+                    "handout.place",
+                    m.words().place(first.place().name()),
+                    brevity.names(m.words(), plants));
     return point(atOrBelow(first.degrees()), which);
   }
 

@@ -26,7 +26,7 @@ final class MoveTable {
                         "intro.moving-days",
                         m.measures().mass(ONE_PERSON_KG),
                         m.measures().mass(Lifting.CAUTION_KG)))
-            .column("date", 13)
+            .column("date", 15)
             .column("move", 16)
             .leads("tasks", "")
             .column("id", 8)
@@ -41,7 +41,7 @@ final class MoveTable {
             .entry("done", 8, Section.Entry.TICK)
             .workbookFormula("when", 10, When.moving(m.words()));
     When.mark(table, m.words());
-    table.workbookColumn("early", 13).workbookColumn("typical", 13).workbookColumn("late", 13);
+    table.workbookColumn("early", 15).workbookColumn("typical", 15).workbookColumn("late", 15);
     for (PlantMove pm : m.plan().movesByDate()) {
       Plant plant = pm.plan().plant();
       Move move = pm.move();

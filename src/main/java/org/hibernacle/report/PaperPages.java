@@ -82,7 +82,7 @@ final class PaperPages {
       if (first.isBefore(end)) {
         Strips.Stand stand = stand(stay.place());
         String word = m.words().of("stand.short", stand);
-        List<String> words = List.of(stay.place().name(), word);
+        List<String> words = List.of(m.words().place(stay.place().name()), word);
         bars.add(new Strips.Bar(first, end, stand, role(stand), words));
       }
     }
@@ -122,7 +122,7 @@ final class PaperPages {
                 move.kind().carries() ? "strip.move" : "strip.wrap",
                 m.words().of("mark", move.kind()),
                 m.display().day(move.date()),
-                move.to().name());
+                m.words().place(move.to().name()));
     return move.earliest()
         .map(
             early ->

@@ -40,7 +40,7 @@ final class PlacePages {
     }
     tables.add(sojourns.table(forecast.place()));
     return new PlacePage(
-        forecast.place().name(),
+        m.words().place(forecast.place().name()),
         m.words().of("place", forecast.place().kind()),
         facts(forecast, tasks),
         room(forecast),

@@ -38,9 +38,9 @@ final class PlantTable {
             .column("place", 14);
     for (Move.Kind kind : m.kinds()) {
       if (kind.carries()) {
-        table.column(column(kind), 13, MoveTable.role(kind));
+        table.column(column(kind), 15, MoveTable.role(kind));
       } else {
-        table.workbookColumn(column(kind), 13);
+        table.workbookColumn(column(kind), 15);
       }
       table.leads("moving-days", MoveTable.about("", kind));
     }
@@ -50,7 +50,7 @@ final class PlantTable {
         .paperLine("summary")
         .wordsColumn("why", 82)
         .workbookColumn("species", 24)
-        .workbookColumn("home", 13)
+        .workbookColumn("home", 15)
         .workbookColumn("count", 8);
     if (m.valued()) {
       table.workbookColumn("value", 10);
@@ -58,16 +58,16 @@ final class PlantTable {
     table
         .workbookColumn("pot", 8, m.measures().litres())
         .workbookColumn("margin", 12, m.measures().degreesApart())
-        .workbookColumn("margin-day", 14)
+        .workbookColumn("margin-day", 15)
         .workbookColumn("act-below", 60)
         .workbookColumn("held", 17)
         .workbookColumn("poison", 20)
-        .workbookColumn("leave-early", 13)
-        .workbookColumn("leave-typical", 13)
-        .workbookColumn("leave-late", 13)
-        .workbookColumn("back-early", 13)
-        .workbookColumn("back-typical", 13)
-        .workbookColumn("back-late", 13);
+        .workbookColumn("leave-early", 15)
+        .workbookColumn("leave-typical", 15)
+        .workbookColumn("leave-late", 15)
+        .workbookColumn("back-early", 15)
+        .workbookColumn("back-typical", 15)
+        .workbookColumn("back-late", 15);
     for (PlantPlan p : m.byName()) {
       table.row(role(p), cells(p), List.of(p.plant().id()));
     }

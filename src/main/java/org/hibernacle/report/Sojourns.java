@@ -90,9 +90,9 @@ final class Sojourns {
     Table table =
         new Table(m.words(), "place-stays", Table.EVERYWHERE)
             .intro(m.words().text("intro.place-stays"))
-            .column("in-on", 13)
+            .column("in-on", 15)
             .column("came-from", 14)
-            .column("out-on", 13)
+            .column("out-on", 15)
             .column("goes-to", 14)
             .column("pots-there", 8)
             .column("plants", 48);

@@ -30,7 +30,7 @@ final class TaskTable {
 
   /** On the page of a place it needs no telling where. */
   private Section fill(Table table, List<Task> tasks, boolean everywhere) {
-    table.column("task-from", 13).column("task-to", 13).column("task", 56);
+    table.column("task-from", 15).column("task-to", 15).column("task", 56);
     if (everywhere) {
       table.column("place", 16);
     }

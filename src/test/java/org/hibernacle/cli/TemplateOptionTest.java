@@ -132,7 +132,7 @@ class TemplateOptionTest {
     assertEquals(
         ExitCode.NOT_WRITTEN,
         run("plan", GARDEN, lastWinter(), "-o", folder, "--template", template));
-    assertTrue(err.toString().contains("is the template"), err::toString);
+    assertTrue(err.toString().contains("is an input"), err::toString);
     assertArrayEquals(before, Files.readAllBytes(template));
   }
 }

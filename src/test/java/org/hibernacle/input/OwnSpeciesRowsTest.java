@@ -120,7 +120,8 @@ class OwnSpeciesRowsTest {
   @Test
   void aTaxonStandsOnce() {
     Reading reading = planting("ume", "taxon|min_store_c", "Acer palmatum", 0, "Acer  Palmatum", 1);
-    assertTrue(reading.text("IN-130").contains("A3 [IN-130]: taxon \"Acer  Palmatum\""));
+    assertTrue(
+        reading.text("IN-130").contains("A3 [IN-130]: taxon \"Acer Palmatum\""), reading::text);
   }
 
   @Test

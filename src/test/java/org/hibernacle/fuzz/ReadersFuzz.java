@@ -33,9 +33,9 @@ import org.hibernacle.model.TemperatureSeries;
 
 /**
  * Whatever the readers are given, they give an inventory or an error, and never break down. In the
- * build only the seeds are read; {@code mvn -Pfuzz test} looks for more.
+ * build they are not run: {@code mvn -Pfuzz test}.
  */
-class ReadersFuzzTest {
+class ReadersFuzz {
   private static final SpeciesCatalogue SPECIES = SpeciesCatalogue.builtIn();
   private static final byte[] BOOK = book("A1", "Acer palmatum", "Bench", "5", "bench", "50");
   private static final List<String> PARTS =
