@@ -48,8 +48,8 @@ final class MoveComparedTable {
             .column("id", 8)
             .column("name", 26)
             .column("move", 18)
-            .column("planned-day", 14)
-            .column("real-day", 14)
+            .column("planned-day", 15)
+            .column("real-day", 15)
             .column("days-late", 10)
             .column("how-told", 22)
             .column("harm-between", 12);

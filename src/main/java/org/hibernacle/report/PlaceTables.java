@@ -38,7 +38,7 @@ final class PlaceTables {
             .formula("overfull", 14, overfull(m.words()))
             .marked("{overfull}<>\"\"", StyleRole.DANGER, "")
             .column("coldest", 12, m.measures().degrees())
-            .column("coldest-day", 14)
+            .column("coldest-day", 15)
             .column("warm-days", 14, m.measures().threshold(5));
     boolean logged = m.plan().places().stream().anyMatch(p -> p.modelError().isPresent());
     if (logged) {
@@ -80,7 +80,7 @@ final class PlaceTables {
     table
         .workbookColumn("model-rms", 14, kelvins)
         .workbookColumn("model-largest", 14, kelvins)
-        .workbookColumn("model-largest-day", 14);
+        .workbookColumn("model-largest-day", 15);
   }
 
   /** How far the model was from a place's logger; blank where it has none. */
@@ -117,7 +117,7 @@ final class PlaceTables {
     Table table =
         new Table(m.words(), "occupancy", Table.WORKBOOK_ONLY)
             .intro(m.words().text("intro.occupancy", m.measures().squareMetres()))
-            .column("week", 14);
+            .column("week", 15);
     SortedSet<LocalDate> starts = new TreeSet<>();
     List<PlaceForecast> places = m.plan().places();
     for (int i = 0; i < places.size(); i++) {

@@ -17,7 +17,7 @@ final class ReviewPlaceTable {
             .column("place-named", 20)
             .column("place-kind", 18)
             .column("coldest", 12, m.measures().degrees())
-            .column("coldest-day", 14)
+            .column("coldest-day", 15)
             .column("rows-there", 12)
             .column("rows-harmed", 12);
     if (logged) {

@@ -57,7 +57,7 @@ final class TemperatureTable {
     Table table =
         new Table(m.words(), "temperatures", Table.WORKBOOK_ONLY)
             .intro(title())
-            .column("day", 14)
+            .column("day", 15)
             .column("air-min", 12, m.measures().degrees())
             .column("air-max", 12, m.measures().degrees());
     int number = 0;

@@ -16,7 +16,7 @@ final class WinterComparedTable {
             .column("rank", 8)
             .column("winter", 12)
             .column("coldest-night", 13, m.measures().degrees())
-            .column("coldest-night-day", 14)
+            .column("coldest-night-day", 15)
             .column("which-winter", 22);
     WinterCompared compared = m.review().winter();
     List<KnownWinter> winters = new ArrayList<>(compared.known());

@@ -18,7 +18,7 @@ final class WinterTable {
             .column("winter", 11)
             .column("days-missing", 10)
             .column("coldest-night", 11, measures.degrees())
-            .column("coldest-night-day", 14)
+            .column("coldest-night-day", 15)
             .column("first-frost", 14)
             .column("last-frost", 14)
             .column("frost-days", 13, measures.threshold(0))
