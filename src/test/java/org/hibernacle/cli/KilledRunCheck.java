@@ -118,7 +118,8 @@ class KilledRunCheck {
     }
     StringBuilder text = new StringBuilder("date,tmin_c,tmax_c\n");
     for (int i = 0; i < 1000; i++) {
-      long lowest = Math.round(3 - 12 * Math.cos(2 * Math.PI * i / 365.25));
+      // Days differ, as they do in life: a long run of equal ones would be doubted.
+      long lowest = Math.round(3 - 12 * Math.cos(2 * Math.PI * i / 365.25)) + i * 7 % 11 % 4;
       text.append(LocalDate.of(2020, 1, 1).plusDays(i));
       text.append(',').append(lowest).append(',').append(lowest + 8).append('\n');
     }
