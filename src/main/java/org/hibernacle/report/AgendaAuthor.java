@@ -33,10 +33,10 @@ public final class AgendaAuthor {
   /** The evening before: pots are carried by day, and the night may be frosty. */
   private static final Duration EVENING_BEFORE = Duration.ofHours(-6);
 
-  /** Help is not found overnight. */
-  private static final Duration WEEK_BEFORE = Duration.ofDays(-7);
-
   private static final Duration MORNING = Duration.ofHours(8);
+
+  /** Help is not found overnight. */
+  private static final Duration WEEK_BEFORE = MORNING.minusDays(7);
 
   private final Material m;
   private final List<Agenda.Entry> entries = new ArrayList<>();

@@ -32,8 +32,10 @@ final class PlaceTables {
             .column("place-kind", 18)
             .entry("room", 11, Section.Entry.TRIAL, m.measures().squareMetres())
             .column("used", 12, m.measures().squareMetres())
-            .formula("room-left", 12, "{room}-{used}", m.measures().squareMetres())
-            .workbookFormula("room-share", 10, "IF({room}=0,0,100*{used}/{room})")
+            .formula(
+                "room-left", 12, "IF({room}=\"\",\"\",{room}-{used})", m.measures().squareMetres())
+            .workbookFormula(
+                "room-share", 10, "IF({room}=\"\",\"\",IF({room}=0,0,100*{used}/{room}))")
             .column("pots", 10)
             .formula("overfull", 14, overfull(m.words()))
             .marked("{overfull}<>\"\"", StyleRole.DANGER, "")
@@ -55,10 +57,10 @@ final class PlaceTables {
               m.measures().areaCell(forecast.peakM2()),
               roomM2.isPresent()
                   ? m.measures().areaCell(roomM2.getAsDouble() - forecast.peakM2())
-                  : new Cell.Gap(),
+                  : new Cell.Text(""),
               roomM2.isPresent()
                   ? new Cell.Quantity(share(forecast.peakM2(), roomM2.getAsDouble()), "", 0)
-                  : new Cell.Gap(),
+                  : new Cell.Text(""),
               Measures.count(forecast.weeks().stream().mapToInt(Week::pots).max().orElse(0)),
               overfull(m, forecast),
               m.measures().temperatureCell(forecast.coldestC()),
@@ -101,11 +103,15 @@ final class PlaceTables {
     if (forecast.overfull()) {
       return new Cell.Level(StyleRole.DANGER, m.words().text("overfull.yes"));
     }
-    return forecast.place().floorM2().isPresent() ? new Cell.Text("") : new Cell.Gap();
+    return new Cell.Text("");
   }
 
   private static String overfull(Words words) {
-    return "IF({used}>{room}+" + HAIR + "," + Table.quoted(words.text("overfull.yes")) + ",\"\")";
+    return "IF(AND({room}<>\"\",{used}>{room}+"
+        + HAIR
+        + "),"
+        + Table.quoted(words.text("overfull.yes"))
+        + ",\"\")";
   }
 
   private static double share(double usedM2, double roomM2) {

@@ -26,19 +26,19 @@ final class When {
         + ",\"\")))";
   }
 
-  /** For tasks, which may run for a while. */
+  /** For tasks. Those that go on for a while are over some day, and never overdue. */
   static String working(Words words) {
     return "IF({done}<>\"\","
         + quoted(words, "done")
-        + ",IF(MAX({task-from},{task-to})<"
+        + ",IF({task-from}>"
         + Glance.AS_OF
-        + ","
-        + quoted(words, "overdue")
-        + ",IF({task-from}<="
+        + ",\"\",IF(MAX({task-from},{task-to})>="
         + Glance.AS_OF
         + ","
         + quoted(words, "now")
-        + ",\"\")))";
+        + ",IF({task-to}>0,\"\","
+        + quoted(words, "overdue")
+        + "))))";
   }
 
   /** Gives the last column of the table, which holds the word, the looks of its words. */
@@ -68,7 +68,7 @@ final class When {
   static Cell of(Material m, Task task) {
     LocalDate asOf = m.asOf();
     if (task.to().isBefore(asOf)) {
-      return word(m, "overdue");
+      return task.to().equals(task.from()) ? word(m, "overdue") : new Cell.Text("");
     }
     return task.from().isAfter(asOf) ? new Cell.Text("") : word(m, "now");
   }

@@ -2,8 +2,10 @@ package org.hibernacle.report.xlsx;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -22,6 +24,7 @@ final class Formulas {
   /** A formula and the value it has now. */
   private record Waiting(XSSFCell cell, String formula, UnaryOperator<String> ownRow) {}
 
+  private final Set<String> defined = new HashSet<>();
   private final XSSFWorkbook workbook;
   private final Map<String, String> columns = new HashMap<>();
   private final List<Waiting> waiting = new ArrayList<>();
@@ -74,7 +77,7 @@ final class Formulas {
     if (cells == null) {
       throw new IllegalArgumentException("no column " + columnId + " in " + sectionId);
     }
-    if (workbook.getName(name) == null) {
+    if (defined.add(name)) {
       define(workbook, name, cells);
     }
     return name;
@@ -84,7 +87,16 @@ final class Formulas {
     return sectionId.replace('-', '_') + "_" + columnId.replace('-', '_');
   }
 
+  /** Removes a name, which a template may have brought along, for the workbook and its sheets. */
+  static void forget(XSSFWorkbook workbook, String name) {
+    workbook.getAllNames().stream()
+        .filter(defined -> defined.getNameName().equalsIgnoreCase(name))
+        .toList()
+        .forEach(workbook::removeName);
+  }
+
   static void define(XSSFWorkbook workbook, String name, String cells) {
+    forget(workbook, name);
     XSSFName defined = workbook.createName();
     defined.setNameName(name);
     defined.setRefersToFormula(cells);

@@ -1,7 +1,7 @@
 package org.hibernacle.report.xlsx;
 
-import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -16,9 +16,9 @@ final class Patterns {
   private final Map<Anchor, Pattern> patterns = new HashMap<>();
   private final Map<Anchor, CellReference> cells = new HashMap<>();
   private final Set<XSSFSheet> used = new LinkedHashSet<>();
-  private final List<XSSFSheet> extras = new ArrayList<>();
+  private final Map<XSSFSheet, String> extras = new LinkedHashMap<>();
 
-  /** Takes the anchors out of the workbook and frees the names of its pattern sheets. */
+  /** Takes the anchors out of the workbook and frees the names of all its sheets for a while. */
   Patterns(XSSFWorkbook workbook) {
     this.workbook = workbook;
     for (Anchor anchor : Anchor.all()) {
@@ -32,12 +32,13 @@ final class Patterns {
     used.add(workbook.getSheet(RoleSheet.NAME));
     for (int i = 0; i < workbook.getNumberOfSheets(); i++) {
       XSSFSheet sheet = workbook.getSheetAt(i);
-      if (used.contains(sheet)) {
-        workbook.setSheetName(i, "#" + i);
-      } else {
-        extras.add(sheet);
+      if (!used.contains(sheet)) {
+        extras.put(sheet, sheet.getSheetName());
       }
+      workbook.setSheetName(i, "#" + i);
     }
+    // A sheet that was copied out of a plan brings the marks of a plan along.
+    Formulas.forget(workbook, WorkbookWriter.REPORT_SHEET_NAME);
   }
 
   /** The first sheet, which is filled as it stands. */
@@ -65,18 +66,23 @@ final class Patterns {
 
   /** Sheets that the keeper put into the template. */
   List<XSSFSheet> extras() {
-    return List.copyOf(extras);
+    return List.copyOf(extras.keySet());
   }
 
-  /** Removes the pattern sheets but for the overview, and puts the keeper's own at the end. */
-  void finish() {
+  /**
+   * Removes the pattern sheets but for the overview, and puts the keeper's own at the end. Where
+   * one is called like a sheet of the report or the inventory, it is the one to be numbered.
+   */
+  void finish(SheetNames names) {
     for (XSSFSheet sheet : used) {
       if (!sheet.equals(overview())) {
         workbook.removeSheetAt(workbook.getSheetIndex(sheet));
       }
     }
     workbook.setSheetOrder(overview().getSheetName(), 0);
-    for (XSSFSheet extra : extras) {
+    for (Map.Entry<XSSFSheet, String> own : extras.entrySet()) {
+      XSSFSheet extra = own.getKey();
+      workbook.setSheetName(workbook.getSheetIndex(extra), names.unique(own.getValue()));
       workbook.setSheetOrder(extra.getSheetName(), workbook.getNumberOfSheets() - 1);
     }
     for (int i = 0; i < workbook.getNumberOfSheets(); i++) {

@@ -17,11 +17,6 @@ final class SheetNames {
     this.words = words;
   }
 
-  /** Keeps a name for a sheet that is there already. */
-  void take(String name) {
-    taken.add(name.toUpperCase(Locale.ROOT));
-  }
-
   /** The title as a sheet's name, numbered if another sheet has it. */
   String unique(String title) {
     String name = WorkbookUtil.createSafeSheetName(title);

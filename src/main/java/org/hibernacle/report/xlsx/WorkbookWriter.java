@@ -93,7 +93,7 @@ public final class WorkbookWriter {
     sheets.lists().finish(sheets);
     sheets.formulas().finish();
     sheets.leads().finish();
-    sheets.patterns().finish();
+    sheets.patterns().finish(sheets.names());
     Formulas.define(workbook, FORMAT_NAME, Integer.toString(FORMAT));
     describe(workbook, report);
   }
@@ -103,7 +103,6 @@ public final class WorkbookWriter {
     Words words = Words.of(report.language());
     Patterns patterns = new Patterns(workbook);
     SheetNames names = new SheetNames(words);
-    patterns.extras().forEach(extra -> names.take(extra.getSheetName()));
     Formulas formulas = new Formulas(workbook);
     return new Sheets(
         workbook,

@@ -304,6 +304,31 @@ class WorkbookTemplateTest {
     assertTrue(!carried.contains("Telephone list"), carried.toString());
   }
 
+  /** Sheets and names copied from a plan into a template: the plan's own come first. */
+  @Test
+  void whatIsCalledLikeAPartOfThePlanGivesWay() throws IOException {
+    byte[] template =
+        changed(
+            book -> {
+              book.createSheet("Plants").createRow(0).createCell(0).setCellValue("not a plant");
+              for (String name : List.of("as_of", "table_log", WorkbookWriter.FORMAT_NAME)) {
+                XSSFName defined = book.createName();
+                defined.setNameName(name);
+                defined.setRefersToFormula("Plants!$A$1");
+              }
+            });
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    WorkbookWriter.write(REPORT, read(template), out);
+    try (XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(out.toByteArray()))) {
+      assertEquals("Id", book.getSheet("Log").getRow(0).getCell(0).getStringCellValue());
+      assertEquals(
+          "not a plant", book.getSheet("Plants (2)").getRow(0).getCell(0).getStringCellValue());
+      assertEquals(1, book.getNames("as_of").size());
+      assertTrue(book.getName("table_log").getRefersToFormula().startsWith("Log!"));
+      assertEquals("1", book.getName(WorkbookWriter.FORMAT_NAME).getRefersToFormula());
+    }
+  }
+
   @Test
   void aTemplateGivesEqualBytesTwice() throws IOException {
     byte[] saved = Files.readAllBytes(SAVED_ELSEWHERE);
