@@ -195,6 +195,10 @@ final class HandOutDays {
         brevity == Brevity.FULL && first && work.until().isPresent()
             ? new TaskTable(m).sentence(tasks.get(0))
             : m.words().text("task.short." + work.kind().name(), "");
+    if (work.kind() == Task.Kind.WAKING_ALARM) {
+      String warm = m.measures().temperature(tasks.get(0).amount().orElseThrow());
+      text = m.words().text("handout.task.plants", text, warm);
+    }
     if (!plants.isEmpty()) {
       text = m.words().text("handout.task.plants", text, brevity.names(m.words(), plants));
     }

@@ -328,6 +328,18 @@ class HandOutAuthorTest {
   }
 
   @Test
+  void theWarmthToBeWarnedAtIsGiven() {
+    Task task =
+        PLAN.tasks().stream()
+            .filter(t -> t.kind() == Task.Kind.WAKING_ALARM)
+            .findFirst()
+            .orElseThrow();
+    String days =
+        text(items(fullest(PLAN, new DateSpan(task.from(), task.from().plusDays(1))), "days"));
+    assertTrue(days.contains(WORDS.text("task.WAKING_ALARM") + " \u2013 10.0 \u00b0C"), days);
+  }
+
+  @Test
   void potsThatComeOrGoAreNotCounted() {
     DateSpan autumn = new DateSpan(LocalDate.of(2026, 10, 20), LocalDate.of(2026, 11, 20));
     for (HandOut edition : editions(autumn)) {
