@@ -1,10 +1,13 @@
 package org.hibernacle.cli;
 
+import java.io.PrintWriter;
 import java.util.List;
 import java.util.Optional;
+import org.hibernacle.input.Problems;
 import org.hibernacle.model.DateSpan;
 import org.hibernacle.model.Season;
 import org.hibernacle.planning.SeasonPlan;
+import org.hibernacle.report.HandOut;
 import org.hibernacle.report.HandOutAuthor;
 import org.hibernacle.report.RunFacts;
 import org.hibernacle.report.Words;
@@ -38,6 +41,18 @@ final class HandOutOption {
                     + " to "
                     + planned.endExclusive().minusDays(1)
                     + "; give days of it, or another --season");
+  }
+
+  /** Warns of a hand-out whose shortest edition is too long. */
+  static void warn(String name, int pages, PrintWriter err) {
+    Problems problems = new Problems();
+    problems.warning(
+        "OU-632",
+        name,
+        pages + " pages, although as much was left out as can be",
+        HandOut.MOST_PAGES + " pages at most: ask for fewer days",
+        "all pages were written");
+    ProblemPrinter.print(problems, err);
   }
 
   /** The file, if one was asked for. */

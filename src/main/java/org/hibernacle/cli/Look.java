@@ -17,11 +17,15 @@ import org.hibernacle.report.pdf.PaperFont;
 import org.hibernacle.report.xlsx.WorkbookTemplate;
 import org.hibernacle.report.xlsx.WorkbookWriter;
 
-/** Makes files of reports in one look, and remembers what its fonts could not show. */
+/**
+ * Makes files of reports in one look, and remembers what its fonts could not show and what grew too
+ * long.
+ */
 final class Look {
   private final WorkbookTemplate template;
   private final Optional<PaperFont> font;
   private final Map<String, List<Missing>> missing = new LinkedHashMap<>();
+  private final Map<String, Integer> tooLong = new LinkedHashMap<>();
 
   Look(WorkbookTemplate template, Optional<PaperFont> font) {
     this.template = template;
@@ -45,8 +49,15 @@ final class Look {
   OutputFile handOut(String name, List<HandOut> editions) {
     return new OutputFile(
         name,
-        out ->
-            missing.put(name, HandOutPdf.write(editions, template.palette(), font, out).missing()));
+        out -> {
+          CalendarPdf.Result written = HandOutPdf.write(editions, template.palette(), font, out);
+          missing.put(name, written.missing());
+          if (written.pages() > HandOut.MOST_PAGES) {
+            tooLong.put(name, written.pages());
+          } else {
+            tooLong.remove(name);
+          }
+        });
   }
 
   /** Labels of the plants of a report. */
@@ -63,8 +74,9 @@ final class Look {
     return LabelSheetPdf.check(report, sheet, template.palette(), font);
   }
 
-  /** Warns of characters in the files written that no font can show. */
+  /** Warns of characters in the files written that no font can show, and of too many pages. */
   void warn(PrintWriter err) {
     missing.forEach((name, characters) -> FontOption.warn(name, characters, err));
+    tooLong.forEach((name, pages) -> HandOutOption.warn(name, pages, err));
   }
 }

@@ -84,7 +84,10 @@ final class PlaceTasks {
       tasks.add(task(Task.Kind.RODENT_GUARD, first, first, place.name(), none));
     }
     if (place.roofed()) {
-      tasks.add(task(Task.Kind.WATER_STORE, first, last.minusDays(1), place.name(), none));
+      // In the warm plants go on growing and want more than a weekly look.
+      if (place.kind() != PlaceKind.WARM_ROOM) {
+        tasks.add(task(Task.Kind.WATER_STORE, first, last.minusDays(1), place.name(), none));
+      }
       ventFrom(place)
           .filter(day -> day.isBefore(last))
           .ifPresent(

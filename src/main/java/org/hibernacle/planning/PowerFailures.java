@@ -2,6 +2,7 @@ package org.hibernacle.planning;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
@@ -45,26 +46,27 @@ final class PowerFailures {
       int[] path = plant.found().path().placeByNight();
       if (path[winters.planNight(w, night)] == p && isLost(plant, w, night, failure)) {
         lost.add(plant.planner().plant().id());
+        boolean resident = plant.planner().home() == p;
         IntStream.range(0, path.length)
-            .filter(n -> path[n] == p && plant.planner().home() != p)
+            .filter(n -> path[n] == p && (!resident || isCold(n)))
             .forEach(days::add);
       }
     }
-    if (lost.isEmpty()) {
+    if (days.isEmpty()) {
       return;
     }
     Place place = winters.places().get(p);
-    LocalDate from = day(days.stream().mapToInt(n -> n).min());
-    LocalDate to = day(days.stream().mapToInt(n -> n).max());
+    LocalDate from = winters.season().day(Collections.min(days));
+    LocalDate to = winters.season().day(Collections.max(days));
     OptionalDouble airC = OptionalDouble.of(failure.lowestAirC());
     tasks.add(new Task(Task.Kind.POWER_FAILURE, from, to, place.name(), lost, airC));
   }
 
-  /** A day of the plan; where plants live in the place all year, midwinter stands for it. */
-  private LocalDate day(java.util.OptionalInt night) {
-    return night.isPresent()
-        ? winters.season().day(night.getAsInt())
-        : winters.season().midwinter();
+  /** Whether heat keeps alive what lives in the place all year: October to April. */
+  private boolean isCold(int night) {
+    LocalDate day = winters.season().day(night);
+    return !day.isBefore(winters.season().coreStart())
+        && day.isBefore(winters.season().coreEndExclusive());
   }
 
   private boolean isLost(Together.Settled plant, int w, int night, PowerFailure failure) {

@@ -1,6 +1,7 @@
 package org.hibernacle.report;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -69,6 +70,10 @@ public final class HandOutAuthor {
     parts.add(part("first", StyleRole.HEADING, first()));
     parts.add(part("telephone", StyleRole.HEADING, telephones()));
     parts.add(part("days", StyleRole.HEADING, new HandOutDays(m, days, brevity).items()));
+    List<Item> water = water();
+    if (!water.isEmpty()) {
+      parts.add(part("water", StyleRole.HEADING, water));
+    }
     parts.add(part("cold", StyleRole.HEADING, new HandOutNights(m, days, brevity).items()));
     List<Item> power = power();
     if (!power.isEmpty()) {
@@ -113,6 +118,28 @@ public final class HandOutAuthor {
         .toList();
   }
 
+  /** The places in which pots stand in these days, those that are watered alike together. */
+  private List<Item> water() {
+    Sojourns sojourns = new Sojourns(m);
+    Map<String, List<String>> places = new LinkedHashMap<>();
+    for (PlaceForecast forecast : m.plan().places()) {
+      if (sojourns.in(forecast.place()).stream().anyMatch(s -> s.overlaps(days))) {
+        places
+            .computeIfAbsent(
+                PlacePages.water(m.words(), forecast.place()), rule -> new ArrayList<>())
+            .add(m.words().place(forecast.place().name()));
+      }
+    }
+    List<Item> items = new ArrayList<>();
+    places.forEach(
+        (rule, names) ->
+            items.add(point(m.words().text("handout.task.at", String.join(", ", names)), rule)));
+    if (!items.isEmpty()) {
+      items.add(point("", m.words().text("handout.water.single")));
+    }
+    return items;
+  }
+
   /** Places whose heat keeps plants alive, and which ones. */
   private List<Item> power() {
     List<Item> items = new ArrayList<>();
@@ -141,7 +168,7 @@ public final class HandOutAuthor {
     for (PlaceForecast forecast : m.plan().places()) {
       List<Plant> there =
           sojourns.in(forecast.place()).stream()
-              .filter(s -> s.on(days.fromInclusive()))
+              .filter(s -> s.before(days.fromInclusive()))
               .map(s -> s.plan().plant())
               .toList();
       if (!there.isEmpty()) {

@@ -13,6 +13,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.hibernacle.model.DateSpan;
+import org.hibernacle.model.Place;
 import org.hibernacle.model.Plant;
 import org.hibernacle.planning.Move;
 import org.hibernacle.planning.SeasonPlan.PlantMove;
@@ -70,7 +71,7 @@ final class HandOutDays {
   }
 
   /** What is carried together. */
-  private record Trip(LocalDate date, Move.Kind kind, String from, String to) {}
+  private record Trip(LocalDate date, Move.Kind kind, Place.Cover wrap, String from, String to) {}
 
   private void moves() {
     Map<Trip, List<PlantMove>> trips = new LinkedHashMap<>();
@@ -81,6 +82,7 @@ final class HandOutDays {
             new Trip(
                 move.date(),
                 move.kind(),
+                move.kind() == Move.Kind.WRAP ? move.to().cover() : Place.Cover.NONE,
                 move.from().wrapOf().orElse(move.from().name()),
                 move.to().wrapOf().orElse(move.to().name()));
         trips.computeIfAbsent(trip, t -> new ArrayList<>()).add(pm);
@@ -91,7 +93,10 @@ final class HandOutDays {
 
   private void trip(Trip trip, List<PlantMove> moves) {
     List<Plant> plants = moves.stream().map(pm -> pm.plan().plant()).toList();
-    String key = trip.kind().carries() ? "carry" : trip.kind().name();
+    String key =
+        trip.kind().carries()
+            ? "carry"
+            : trip.kind() + (trip.wrap() == Place.Cover.MULCH ? ".MULCH" : "");
     String label =
         m.words()
             .text(
@@ -147,10 +152,12 @@ final class HandOutDays {
     return task.kind() == Task.Kind.WATER_STORE;
   }
 
-  /** Lifts stand with their moves, the others have a part of their own. */
+  /** Lifts and wraps stand with their moves, the others have a part of their own. */
   private static boolean toldHere(Task.Kind kind) {
     return kind != Task.Kind.TWO_PERSON_LIFT
         && kind != Task.Kind.POWER_FAILURE
+        && kind != Task.Kind.WRAP
+        && kind != Task.Kind.UNWRAP
         && kind != Task.Kind.IN_AND_OUT;
   }
 
@@ -167,7 +174,10 @@ final class HandOutDays {
         day -> day.plusDays(WEEK_DAYS));
   }
 
-  /** The first of a kind in a whole sentence, if there is room, the others in short. */
+  /**
+   * The first of a kind in a whole sentence, if there is room, the others in short; how to water
+   * has a part of its own.
+   */
   private void work(Work work, List<Task> tasks, boolean first) {
     String places =
         tasks.stream()
@@ -182,9 +192,13 @@ final class HandOutDays {
             .map(id -> m.plant(id).plant())
             .toList();
     String text =
-        brevity == Brevity.FULL && first
+        brevity == Brevity.FULL && first && work.until().isPresent()
             ? new TaskTable(m).sentence(tasks.get(0))
             : m.words().text("task.short." + work.kind().name(), "");
+    if (work.kind() == Task.Kind.WAKING_ALARM) {
+      String warm = m.measures().temperature(tasks.get(0).amount().orElseThrow());
+      text = m.words().text("handout.task.plants", text, warm);
+    }
     if (!plants.isEmpty()) {
       text = m.words().text("handout.task.plants", text, brevity.names(m.words(), plants));
     }

@@ -5,13 +5,17 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.hibernacle.model.DateSpan;
+import org.hibernacle.model.Group;
 import org.hibernacle.model.Place;
+import org.hibernacle.model.PlaceKind;
 import org.hibernacle.model.Plant;
 import org.hibernacle.planning.NightTrigger;
 import org.hibernacle.planning.PlantPlan;
 import org.hibernacle.planning.Shuttle;
+import org.hibernacle.planning.Stay;
 import org.hibernacle.report.HandOut.Item;
 import org.hibernacle.report.HandOut.Kind;
 
@@ -35,34 +39,59 @@ final class HandOutNights {
 
   /** Where help is of the same kind. */
   private enum Shelter {
-    OUTSIDE,
+    /** In the open, and fit for no place without heat. */
+    TENDER,
+    BENCH,
+    /** On the ground or wrapped: frozen down or built in, so that help comes to the pot. */
+    STANDS,
     ROOFED,
     HEATED;
 
-    static Shelter of(Place place) {
-      if (!place.roofed()) {
-        return OUTSIDE;
+    static Shelter of(Tender t) {
+      if (t.place().roofed()) {
+        return isHeated(t.place()) ? HEATED : ROOFED;
       }
-      return place.lowestHeldC().isPresent() ? HEATED : ROOFED;
+      if (t.wantsHeat()) {
+        return TENDER;
+      }
+      boolean stands = t.place().kind() == PlaceKind.GROUND || t.place().wrapOf().isPresent();
+      return stands ? STANDS : BENCH;
     }
   }
 
+  private static boolean isHeated(Place place) {
+    return place.lowestHeldC().isPresent();
+  }
+
   /** A plant that must not be left at that forecast, in whole degrees of the keeper's unit. */
-  private record Tender(Plant plant, Place place, double degrees) {}
+  private record Tender(PlantPlan plan, Place place, double degrees) {
+    Plant plant() {
+      return plan.plant();
+    }
+
+    /** The heated place in which the plan keeps it, if there is one. */
+    Optional<String> refuge() {
+      return plan.stays().stream()
+          .map(Stay::place)
+          .filter(HandOutNights::isHeated)
+          .map(Place::name)
+          .findFirst();
+    }
+
+    /** Mediterranean plants that the plan winters without heat go where hardy ones go. */
+    boolean wantsHeat() {
+      Group group = plant().species().group();
+      return !group.hardens() || (!group.restsCold() && refuge().isPresent());
+    }
+  }
+
+  /** Plants of one place that are helped alike. */
+  private record Lot(Shelter shelter, Place place, Optional<String> refuge) {}
 
   List<Item> items() {
     List<Item> items = new ArrayList<>();
     Map<Shelter, List<Item>> byShelter = new TreeMap<>();
-    byPlace()
-        .forEach(
-            (place, plants) -> {
-              plants.sort(
-                  Comparator.comparingDouble((Tender t) -> -t.degrees())
-                      .thenComparing(t -> t.plant().id()));
-              byShelter
-                  .computeIfAbsent(Shelter.of(plants.get(0).place()), s -> new ArrayList<>())
-                  .addAll(groups(plants));
-            });
+    byPlace().values().forEach(tender -> tell(tender, byShelter));
     byShelter.forEach(
         (shelter, groups) -> {
           items.add(
@@ -78,6 +107,23 @@ final class HandOutNights {
             point("", m.words().text(items.isEmpty() ? "handout.cold.none" : "handout.cold.how"))));
     items.addAll(shuttles());
     return items;
+  }
+
+  /** What stands in one place, one lot after the other, the tenderest plants first. */
+  private void tell(List<Tender> there, Map<Shelter, List<Item>> byShelter) {
+    there.sort(
+        Comparator.comparingDouble((Tender t) -> -t.degrees()).thenComparing(t -> t.plant().id()));
+    Map<Lot, List<Tender>> lots = new LinkedHashMap<>();
+    for (Tender t : there) {
+      Shelter shelter = Shelter.of(t);
+      Optional<String> refuge = shelter == Shelter.TENDER ? t.refuge() : Optional.empty();
+      lots.computeIfAbsent(new Lot(shelter, t.place(), refuge), l -> new ArrayList<>()).add(t);
+    }
+    lots.forEach(
+        (lot, plants) ->
+            byShelter
+                .computeIfAbsent(lot.shelter(), s -> new ArrayList<>())
+                .addAll(groups(lot, plants, lots.size() == 1)));
   }
 
   private static Item point(String label, String text) {
@@ -96,7 +142,7 @@ final class HandOutNights {
           double up = Math.ceil(m.measures().shown(t.stationC()));
           warmest.merge(
               t.place().name(),
-              new Tender(p.plant(), t.place(), up),
+              new Tender(p, t.place(), up),
               (a, b) -> a.degrees() >= b.degrees() ? a : b);
         }
       }
@@ -107,7 +153,7 @@ final class HandOutNights {
   }
 
   /** Groups of plants from the tenderest on; the last one takes all that are left. */
-  private List<Item> groups(List<Tender> plants) {
+  private List<Item> groups(Lot lot, List<Tender> plants, boolean only) {
     List<Item> items = new ArrayList<>();
     int from = 0;
     while (from < plants.size()) {
@@ -118,25 +164,49 @@ final class HandOutNights {
               || warmest - plants.get(to).degrees() <= ALIKE)) {
         to++;
       }
-      items.add(group(plants.subList(from, to), to - from == plants.size()));
+      items.add(group(lot, plants.subList(from, to), only && to - from == plants.size()));
       from = to;
     }
     return items;
   }
 
-  private Item group(List<Tender> group, boolean all) {
-    Tender first = group.get(0);
+  private Item group(Lot lot, List<Tender> group, boolean all) {
+    String place = m.words().place(lot.place().name());
     List<Plant> plants = group.stream().map(Tender::plant).toList();
     int pots = plants.stream().mapToInt(Plant::count).sum();
-    String which =
-        all && pots > 1
-            ? m.words().text("handout.cold.all", m.words().place(first.place().name()), pots)
-            : m.words()
-                .text(
-                    "handout.place",
-                    m.words().place(first.place().name()),
-                    brevity.names(m.words(), plants));
-    return point(atOrBelow(first.degrees()), which);
+    String which;
+    if (all && pots > 1) {
+      which =
+          stayAll(lot.place(), plants)
+              ? m.words().text("handout.cold.all", place, pots)
+              : m.words().text("handout.cold.there", place);
+    } else {
+      which = m.words().text("handout.place", place, brevity.names(m.words(), plants));
+    }
+    String where =
+        lot.refuge()
+            .map(refuge -> m.words().text("handout.cold.to", which, m.words().place(refuge)))
+            .orElse(which);
+    return point(atOrBelow(group.get(0).degrees()), where);
+  }
+
+  /** Whether these and no others stand there, from the first of the days to the last. */
+  private boolean stayAll(Place place, List<Plant> plants) {
+    int there = 0;
+    for (PlantPlan p : m.plan().plants()) {
+      for (Stay stay : p.stays()) {
+        if (stay.place().name().equals(place.name())
+            && stay.fromInclusive().isBefore(days.toExclusive())
+            && stay.toExclusive().isAfter(days.fromInclusive())) {
+          there++;
+          if (stay.fromInclusive().isAfter(days.fromInclusive())
+              || stay.toExclusive().isBefore(days.toExclusive())) {
+            return false;
+          }
+        }
+      }
+    }
+    return there == plants.size();
   }
 
   private String atOrBelow(double degrees) {
@@ -155,7 +225,7 @@ final class HandOutNights {
               s ->
                   byRefuge
                       .computeIfAbsent(s.refuge().name(), r -> new ArrayList<>())
-                      .add(new Tender(p.plant(), s.refuge(), degrees(s))));
+                      .add(new Tender(p, s.refuge(), degrees(s))));
     }
     List<Item> items = new ArrayList<>();
     byRefuge.forEach(

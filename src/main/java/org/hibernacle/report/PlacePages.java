@@ -85,7 +85,7 @@ final class PlacePages {
         fact(
             "water",
             rule(
-                water(forecast.place()),
+                water(m.words(), forecast.place()),
                 tasks,
                 Set.of(Task.Kind.WATER_STORE, Task.Kind.THAW_OUT))));
     return facts;
@@ -126,12 +126,12 @@ final class PlacePages {
     return m.words().text(key, m.measures().threshold(VENT_ABOVE_C));
   }
 
-  private String water(Place place) {
+  /** How plants there are watered. */
+  static String water(Words words, Place place) {
     if (!place.roofed()) {
-      return m.words().text("rule.water.outside");
+      return words.text("rule.water.outside");
     }
-    return m.words()
-        .text(place.kind() == PlaceKind.WARM_ROOM ? "rule.water.warm" : "rule.water.store");
+    return words.text(place.kind() == PlaceKind.WARM_ROOM ? "rule.water.warm" : "rule.water.store");
   }
 
   /** The rule, and when the plan expects it to matter. */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.hibernacle.model.DateSpan;
 import org.hibernacle.model.Place;
 import org.hibernacle.model.Plant;
 import org.hibernacle.planning.PlantPlan;
@@ -32,9 +33,20 @@ final class Sojourns {
    */
   record Sojourn(
       PlantPlan plan, Optional<LocalDate> in, String from, Optional<LocalDate> out, String to) {
-    /** Whether it stands there on that day. */
-    boolean on(LocalDate day) {
-      return in.map(d -> !day.isBefore(d)).orElse(true) && out.map(day::isBefore).orElse(true);
+    /** Whether it stands there on any of these days, be it that it is carried in or out. */
+    boolean overlaps(DateSpan days) {
+      return in.map(d -> d.isBefore(days.toExclusive())).orElse(true)
+          && out.map(d -> !d.isBefore(days.fromInclusive())).orElse(true);
+    }
+
+    /** Whether it stands there in the morning, before what is to be carried on that day. */
+    boolean before(LocalDate day) {
+      return in.map(d -> d.isBefore(day) || (d.equals(day) && isMade(d))).orElse(true)
+          && out.map(d -> day.isBefore(d) || (d.equals(day) && !isMade(d))).orElse(true);
+    }
+
+    private boolean isMade(LocalDate day) {
+      return plan.moves().stream().anyMatch(move -> move.made() && move.date().equals(day));
     }
   }
 

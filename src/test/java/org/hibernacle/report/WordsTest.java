@@ -116,7 +116,7 @@ class WordsTest {
         HandOutAuthor.editions(each, Fixtures.facts(), words, month);
       }
     }
-    // Of kinds of places that the fixture has not, and of days too full for any fixture.
+    // Of kinds of places and plants that the fixture has not, and of days too full for any fixture.
     for (String key :
         List.of(
             "rule.vent.door",
@@ -125,7 +125,11 @@ class WordsTest {
             "handout.shelter.ROOFED",
             "handout.shelter.HEATED",
             "handout.act.ROOFED",
-            "handout.act.HEATED")) {
+            "handout.act.HEATED",
+            "handout.shelter.TENDER",
+            "handout.act.TENDER",
+            "handout.cold.to",
+            "handout.move.WRAP.MULCH")) {
       words.text(key, 1, "a");
     }
   }
