@@ -165,6 +165,7 @@ final class PlanCommand implements Callable<Integer> {
             : Map.of();
     Look look = looks.read(problems);
     Problems earlierProblems = new Problems();
+    folder.remember(WORKBOOK);
     EarlierPlans earlier =
         EarlierPlans.read(folder.target(WORKBOOK), inventoryFile, earlierProblems);
     if (inventory.isEmpty() || series.isEmpty() || problems.hasErrors()) {
