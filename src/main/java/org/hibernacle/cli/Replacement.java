@@ -15,7 +15,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.UUID;
 
 /**
  * Puts new files in the place of old ones. All are written beside their targets first; then each
@@ -62,7 +61,7 @@ final class Replacement implements AutoCloseable {
 
   /** Makes the folder if it is not there. */
   Replacement(Path folder) throws IOException {
-    this(folder, UUID.randomUUID().toString(), Replacement::rename);
+    this(folder, thisRun(), Replacement::rename);
   }
 
   /**
@@ -75,6 +74,13 @@ final class Replacement implements AutoCloseable {
     this.run = run;
     this.mover = mover;
     Files.createDirectories(folder);
+  }
+
+  /** Number and start of the process, which no other computer's is likely to share both. */
+  private static String thisRun() {
+    ProcessHandle process = ProcessHandle.current();
+    long startMillis = process.info().startInstant().map(Instant::toEpochMilli).orElse(0L);
+    return process.pid() + "-" + startMillis;
   }
 
   /** Writes one file beside its target, through to the disk, so that a full one shows here. */
