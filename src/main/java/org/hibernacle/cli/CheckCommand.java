@@ -5,7 +5,6 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -17,7 +16,6 @@ import org.hibernacle.input.MarkedCopy;
 import org.hibernacle.input.Problems;
 import org.hibernacle.input.SpeciesCatalogue;
 import org.hibernacle.input.TemperatureCsv;
-import org.hibernacle.model.Diagnostic;
 import org.hibernacle.model.Diagnostic.Severity;
 import org.hibernacle.model.Inventory;
 import org.hibernacle.model.TemperatureSeries;
@@ -90,24 +88,29 @@ final class CheckCommand implements Callable<Integer> {
             ? Optional.empty()
             : TemperatureCsv.read(temperatureFiles, temperatures.forReading(), problems);
     checkTogether(inventory, series, problems);
-    Optional<Path> marked = Optional.empty();
-    if (mark.isPresent()) {
-      Optional<byte[]> copy = markedCopy(problems);
-      if (copy.isPresent()) {
-        String name = mark.get().toString().toLowerCase(Locale.ROOT);
-        if (MarkedCopy.hasMacros(copy.get()) != name.endsWith(".xlsm")) {
-          err().println("--mark: a workbook with macros needs a name that ends in .xlsm, others");
-          err().println("one that ends in .xlsx, or no program opens it.");
-          return ExitCode.WRONG_USE;
-        }
-        marked = write(copy.get());
-        if (marked.isEmpty()) {
-          return ExitCode.NOT_WRITTEN;
-        }
-      }
+    if (mark.isEmpty()) {
+      print(problems, Optional.empty());
+      return problems.hasErrors() ? ExitCode.BAD_INPUT : ExitCode.DONE;
     }
+    Optional<MarkedCopy> copy = markedCopy(problems);
+    boolean named = copy.filter(c -> !isNamedFor(c)).isEmpty();
+    Optional<Path> marked = named ? copy.flatMap(c -> write(c.bytes())) : Optional.empty();
     print(problems, marked);
+    if (copy.isEmpty()) {
+      err().println("No marked copy was written, since the workbook can not be opened.");
+    } else if (!named) {
+      err().println("--mark: a workbook with macros needs a name that ends in .xlsm, others");
+      err().println("one that ends in .xlsx, or no program opens it.");
+      return ExitCode.WRONG_USE;
+    } else if (marked.isEmpty()) {
+      return ExitCode.NOT_WRITTEN;
+    }
     return problems.hasErrors() ? ExitCode.BAD_INPUT : ExitCode.DONE;
+  }
+
+  private boolean isNamedFor(MarkedCopy copy) {
+    String name = mark.orElseThrow().toString().toLowerCase(Locale.ROOT);
+    return copy.hasMacros() == name.endsWith(".xlsm");
   }
 
   /** What needs the inventory and the temperatures both. */
@@ -134,7 +137,7 @@ final class CheckCommand implements Callable<Integer> {
     }
   }
 
-  private Optional<byte[]> markedCopy(Problems problems) throws IOException {
+  private Optional<MarkedCopy> markedCopy(Problems problems) throws IOException {
     return Files.isRegularFile(inventoryFile)
         ? MarkedCopy.of(inventoryFile, problems.sorted())
         : Optional.empty();
@@ -156,12 +159,7 @@ final class CheckCommand implements Callable<Integer> {
   private void print(Problems problems, Optional<Path> marked) {
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
-      Map<String, Object> all = new LinkedHashMap<>();
-      all.put("errors", count(problems, Severity.ERROR));
-      all.put("warnings", count(problems, Severity.WARNING));
-      all.put("notes", count(problems, Severity.NOTE));
-      all.put("leftOut", problems.dropped());
-      all.put("problems", ProblemsAsJson.list(problems.sorted()));
+      Map<String, Object> all = ProblemsAsJson.counted(problems);
       all.put("written", marked.map(Path::toString).stream().toList());
       out.println(Json.of(all));
     } else {
@@ -169,19 +167,12 @@ final class CheckCommand implements Callable<Integer> {
       out.println(
           String.join(
               ", ",
-              counted(count(problems, Severity.ERROR), "error"),
-              counted(count(problems, Severity.WARNING), "warning"),
-              counted(count(problems, Severity.NOTE), "note")));
+              counted(ProblemsAsJson.count(problems, Severity.ERROR), "error"),
+              counted(ProblemsAsJson.count(problems, Severity.WARNING), "warning"),
+              counted(ProblemsAsJson.count(problems, Severity.NOTE), "note")));
       marked.ifPresent(file -> out.println("Wrote " + file));
     }
-    if (mark.isPresent() && marked.isEmpty()) {
-      err().println("No marked copy was written, since the workbook can not be opened.");
-    }
     out.flush();
-  }
-
-  private static long count(Problems problems, Severity severity) {
-    return problems.sorted().stream().map(Diagnostic::severity).filter(severity::equals).count();
   }
 
   private static String counted(long count, String noun) {

@@ -1,7 +1,6 @@
 package org.hibernacle.cli;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -60,11 +59,10 @@ final class FontOption {
   }
 
   /** Warns of characters that can not be shown, saying where they stand first. */
-  static void warn(String name, List<Missing> missing, PrintWriter err) {
+  static void warn(String name, List<Missing> missing, Problems problems) {
     if (missing.isEmpty()) {
       return;
     }
-    Problems problems = new Problems();
     List<String> found = new ArrayList<>();
     missing.stream()
         .limit(MOST_CHARACTERS)
@@ -78,7 +76,6 @@ final class FontOption {
         "no font here has " + String.join(", ", found),
         "a font that has them: give one with --font FILE",
         "a mark stands in their place");
-    ProblemPrinter.print(problems, err);
   }
 
   /** The text with the character, cut to its neighbourhood. */

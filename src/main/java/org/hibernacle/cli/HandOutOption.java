@@ -1,6 +1,5 @@
 package org.hibernacle.cli;
 
-import java.io.PrintWriter;
 import java.util.List;
 import java.util.Optional;
 import org.hibernacle.input.Problems;
@@ -44,15 +43,13 @@ final class HandOutOption {
   }
 
   /** Warns of a hand-out whose shortest edition is too long. */
-  static void warn(String name, int pages, PrintWriter err) {
-    Problems problems = new Problems();
+  static void warn(String name, int pages, Problems problems) {
     problems.warning(
         "OU-632",
         name,
         pages + " pages, although as much was left out as can be",
         HandOut.MOST_PAGES + " pages at most: ask for fewer days",
         "all pages were written");
-    ProblemPrinter.print(problems, err);
   }
 
   /** The file, if one was asked for. */

@@ -1,11 +1,11 @@
 package org.hibernacle.cli;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.hibernacle.input.Problems;
 import org.hibernacle.report.HandOut;
 import org.hibernacle.report.LabelSheet;
 import org.hibernacle.report.SeasonReport;
@@ -74,9 +74,11 @@ final class Look {
     return LabelSheetPdf.check(report, sheet, template.palette(), font);
   }
 
-  /** Warns of characters in the files written that no font can show, and of too many pages. */
-  void warn(PrintWriter err) {
-    missing.forEach((name, characters) -> FontOption.warn(name, characters, err));
-    tooLong.forEach((name, pages) -> HandOutOption.warn(name, pages, err));
+  /** Warnings of characters in the files written that no font can show, and of too many pages. */
+  Problems warnings() {
+    Problems problems = new Problems();
+    missing.forEach((name, characters) -> FontOption.warn(name, characters, problems));
+    tooLong.forEach((name, pages) -> HandOutOption.warn(name, pages, problems));
+    return problems;
   }
 }

@@ -8,7 +8,9 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -18,6 +20,7 @@ import java.util.Optional;
 final class OutputFolder {
   private final Path folder;
   private final List<Path> inputs;
+  private final Map<Path, Optional<String>> remembered = new LinkedHashMap<>();
 
   /**
    * A folder, which is made when it is first written to.
@@ -32,6 +35,27 @@ final class OutputFolder {
   /** Where a file of that name will stand. */
   Path target(String name) {
     return folder.resolve(name);
+  }
+
+  /**
+   * Remembers what a file holds that is about to be read and later replaced, or that it is not
+   * there. If it is then no longer so, nothing is written.
+   */
+  void remember(String name) throws IOException {
+    remembered.put(target(name), content(target(name)));
+  }
+
+  private static Optional<String> content(Path file) throws IOException {
+    return Files.isRegularFile(file) ? Optional.of(Digests.of(file).sha256()) : Optional.empty();
+  }
+
+  private Optional<Path> changedMeanwhile() throws IOException {
+    for (Map.Entry<Path, Optional<String>> file : remembered.entrySet()) {
+      if (!content(file.getKey()).equals(file.getValue())) {
+        return Optional.of(file.getKey());
+      }
+    }
+    return Optional.empty();
   }
 
   /** Why files of these names can not be written here; empty if nothing is known against it. */
@@ -101,7 +125,7 @@ final class OutputFolder {
    * Writes the files, the first one first.
    *
    * @return their paths; empty, with the reason on {@code err} and every file as it was, if one of
-   *     them can not be written
+   *     them can not be written; where a file could not be put back, {@code err} names what is kept
    */
   Optional<List<Path>> write(List<OutputFile> files, PrintWriter err) {
     if (objects(files.stream().map(OutputFile::name).toList(), err)) {
@@ -111,7 +135,17 @@ final class OutputFolder {
       for (OutputFile file : files) {
         replacement.prepare(file);
       }
+      Optional<Path> changed = changedMeanwhile();
+      if (changed.isPresent()) {
+        refuse(changed.get() + " was changed meanwhile; run again.", err);
+        return Optional.empty();
+      }
       return Optional.of(replacement.replace());
+    } catch (Replacement.NotPutBackException e) {
+      err.println("Output could not be written: " + reason(e.cause()));
+      err.println(e.getMessage());
+      err.flush();
+      return Optional.empty();
     } catch (IOException e) {
       refuse(reason(e), err);
       return Optional.empty();

@@ -14,8 +14,18 @@ import org.hibernacle.planning.SeasonPlan;
 final class PlanAsJson {
   private PlanAsJson() {}
 
+  /**
+   * The plan.
+   *
+   * @param written files that were written
+   * @param wouldWrite files that a run would write that is not dry
+   */
   static Map<String, Object> of(
-      SeasonPlan plan, String digest, List<Diagnostic> problems, List<Path> written) {
+      SeasonPlan plan,
+      String digest,
+      List<Diagnostic> problems,
+      List<Path> written,
+      List<Path> wouldWrite) {
     Map<String, Object> values = new LinkedHashMap<>();
     values.put("season", plan.season().toString());
     values.put("digest", digest);
@@ -27,6 +37,7 @@ final class PlanAsJson {
         plan.movesByDate().stream().map(m -> m.move().date().toString()).distinct().toList());
     values.put("problems", ProblemsAsJson.list(problems));
     values.put("written", written.stream().map(Path::toString).toList());
+    values.put("wouldWrite", wouldWrite.stream().map(Path::toString).toList());
     return values;
   }
 

@@ -37,6 +37,7 @@ import org.hibernacle.report.ReportAuthor;
 import org.hibernacle.report.RunFacts;
 import org.hibernacle.report.SeasonReport;
 import org.hibernacle.report.Words;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -114,20 +115,7 @@ final class PlanCommand implements Callable<Integer> {
 
   @Mixin private HandOutOption handOut = new HandOutOption();
 
-  @Option(
-      names = "--explain",
-      paramLabel = "ID",
-      description =
-          "Prints one plant's whole season instead: places thought of, every winter on file, what"
-              + " other dates would do. Writes nothing.")
-  private Optional<String> explain = Optional.empty();
-
-  @Option(
-      names = "--leave-one-out",
-      description =
-          "Judges the planner instead: plans from all winters on file but one, lives the plan"
-              + " through that one, for each. Writes nothing; takes as many plans as winters.")
-  private boolean leaveOneOut;
+  @ArgGroup private AnswerOptions answer = new AnswerOptions();
 
   @Option(
       names = "--without-remedies",
@@ -144,17 +132,14 @@ final class PlanCommand implements Callable<Integer> {
       description = "Prints errors only.")
   private boolean quiet;
 
-  @Option(names = "--json", description = "Prints the summary for scripts, as JSON.")
-  private boolean json;
-
   @Override
   public Integer call() throws IOException {
     OutputFolder folder = new OutputFolder(folder(), inputs());
-    boolean writes = !dryRun && !leaveOneOut && explain.isEmpty();
-    if (writes && folder.objects(List.of(WORKBOOK, CALENDAR), err())) {
-      return ExitCode.NOT_WRITTEN;
-    }
     Problems problems = new Problems();
+    boolean writes = !dryRun && answer.writes();
+    if (writes && folder.objects(List.of(WORKBOOK, CALENDAR), err())) {
+      return stopped(ExitCode.NOT_WRITTEN, problems);
+    }
     Optional<Inventory> inventory =
         InventoryWorkbook.read(inventoryFile, SpeciesCatalogue.builtIn(), problems);
     Optional<TemperatureSeries> series =
@@ -165,16 +150,16 @@ final class PlanCommand implements Callable<Integer> {
             : Map.of();
     Look look = looks.read(problems);
     Problems earlierProblems = new Problems();
+    folder.remember(WORKBOOK);
     EarlierPlans earlier =
         EarlierPlans.read(folder.target(WORKBOOK), inventoryFile, earlierProblems);
     if (inventory.isEmpty() || series.isEmpty() || problems.hasErrors()) {
-      ProblemPrinter.printForStop(problems, err());
-      return ExitCode.BAD_INPUT;
+      return stopped(ExitCode.BAD_INPUT, problems);
     }
     if (earlierProblems.hasErrors()) {
-      ProblemPrinter.printForStop(earlierProblems, err());
+      int code = stopped(ExitCode.NOT_WRITTEN, earlierProblems);
       err().println("It may hold a filled-in log, so it is not replaced. Move it away first.");
-      return ExitCode.NOT_WRITTEN;
+      return code;
     }
     boolean southern = inventory.get().settings().southern();
     Optional<String> wrongUse =
@@ -182,18 +167,17 @@ final class PlanCommand implements Callable<Integer> {
             .or(() -> season.flatMap(year -> handOut.outside(new Season(year, southern))));
     if (wrongUse.isPresent()) {
       err().println(wrongUse.get());
-      return ExitCode.WRONG_USE;
+      return stopped(ExitCode.WRONG_USE, problems);
     }
     Optional<Progress> progress = asOf.map(d -> progress(d, inventory.get(), earlier, problems));
     if (problems.hasErrors()) {
-      ProblemPrinter.printForStop(problems, err());
-      return ExitCode.BAD_INPUT;
+      return stopped(ExitCode.BAD_INPUT, problems);
     }
     Question question = new Question(inventory.get(), series.get(), logged, seasonYear(), progress);
-    if (explain.isPresent()) {
+    if (answer.explain().isPresent()) {
       return explain(question, problems);
     }
-    if (leaveOneOut) {
+    if (answer.leaveOneOut()) {
       return leaveOneOut(question, problems);
     }
     Optional<SeasonPlan> plan =
@@ -201,7 +185,7 @@ final class PlanCommand implements Callable<Integer> {
     if (plan.isEmpty()) {
       return noWinter(problems);
     }
-    if (!quiet && !json) {
+    if (!quiet && !answer.json()) {
       ProblemPrinter.printBriefly(
           Stream.concat(problems.sorted().stream(), plan.get().notes().stream()).toList(), err());
     }
@@ -214,14 +198,26 @@ final class PlanCommand implements Callable<Integer> {
                   + " this plan is for winter "
                   + planned
                   + ". Give another folder with -o.");
-      return ExitCode.NOT_WRITTEN;
+      return stopped(ExitCode.NOT_WRITTEN, problems);
     }
     Optional<String> outside = handOut.outside(planned);
     if (outside.isPresent()) {
       err().println(outside.get());
-      return ExitCode.WRONG_USE;
+      return stopped(ExitCode.WRONG_USE, problems);
     }
     return report(plan.get(), problems, folder, earlier, look);
+  }
+
+  /** Tells the problems known by then, to a script on the output that it reads. */
+  private int stopped(int code, Problems problems) {
+    if (answer.json()) {
+      PrintWriter out = spec.commandLine().getOut();
+      out.println(Json.of(ProblemsAsJson.counted(problems)));
+      out.flush();
+    } else if (problems.hasErrors()) {
+      ProblemPrinter.printForStop(problems, err());
+    }
+    return code;
   }
 
   /** Why a plan can not be made as of that day. */
@@ -232,7 +228,7 @@ final class PlanCommand implements Callable<Integer> {
       return Optional.of(
           "--as-of " + day + " lies in winter " + holds + ", --season names another; leave it out");
     }
-    if (leaveOneOut) {
+    if (answer.leaveOneOut()) {
       return Optional.of("--as-of plans one season, --leave-one-out judges all; give one of them");
     }
     LocalDate last = InSeason.lastDay(holds);
@@ -271,12 +267,11 @@ final class PlanCommand implements Callable<Integer> {
         asOf.map(day -> "no usable winter before the one that holds " + day)
             .orElse("no usable winter"),
         "at least one winter whose cold months are on file without longer gaps");
-    ProblemPrinter.printForStop(problems, err());
-    return ExitCode.BAD_INPUT;
+    return stopped(ExitCode.BAD_INPUT, problems);
   }
 
   private int explain(Question question, Problems problems) throws IOException {
-    String id = explain.orElseThrow();
+    String id = answer.explain().orElseThrow();
     if (question.inventory().plants().stream().noneMatch(p -> p.id().equals(id))) {
       err().println("No plant has the Id \"" + id + "\"; the Ids stand in the sheet Plants.");
       return ExitCode.WRONG_USE;
@@ -345,24 +340,26 @@ final class PlanCommand implements Callable<Integer> {
     files.addAll(extras.files(plan, facts, words, report, look, problems));
     files.addAll(handOut.files(plan, facts, words, look));
     if (problems.hasErrors()) {
-      ProblemPrinter.printForStop(problems, err());
-      return ExitCode.BAD_INPUT;
+      return stopped(ExitCode.BAD_INPUT, problems);
     }
     Optional<List<Path>> written = dryRun ? Optional.of(List.of()) : folder.write(files, err());
     if (written.isEmpty()) {
-      return ExitCode.NOT_WRITTEN;
+      return stopped(ExitCode.NOT_WRITTEN, problems);
     }
-    look.warn(err());
+    List<Path> wouldWrite =
+        files.stream().filter(f -> dryRun).map(f -> folder.target(f.name())).toList();
+    Problems warnings = look.warnings();
     PrintWriter out = spec.commandLine().getOut();
-    if (json) {
+    if (answer.json()) {
       List<Diagnostic> all =
-          Stream.concat(problems.sorted().stream(), plan.notes().stream()).toList();
-      out.println(Json.of(PlanAsJson.of(plan, report.digest(), all, written.get())));
+          Stream.of(problems.sorted(), plan.notes(), warnings.sorted())
+              .flatMap(List::stream)
+              .toList();
+      out.println(Json.of(PlanAsJson.of(plan, report.digest(), all, written.get(), wouldWrite)));
     } else if (!quiet) {
+      ProblemPrinter.print(warnings, err());
       Summary.print(report, written.get(), out);
-      if (dryRun) {
-        Summary.wouldWrite(files.stream().map(f -> folder.target(f.name())).toList(), out);
-      }
+      Summary.wouldWrite(wouldWrite, out);
     }
     return plan.unprotected().findAny().isPresent() ? ExitCode.UNPROTECTED : ExitCode.DONE;
   }

@@ -5,11 +5,28 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.hibernacle.input.ProblemSpot;
+import org.hibernacle.input.Problems;
 import org.hibernacle.model.Diagnostic;
+import org.hibernacle.model.Diagnostic.Severity;
 
 /** Problems as values for scripts; what a problem does not name is left out. */
 final class ProblemsAsJson {
   private ProblemsAsJson() {}
+
+  /** All of them, after how many of each kind there are. */
+  static Map<String, Object> counted(Problems problems) {
+    Map<String, Object> all = new LinkedHashMap<>();
+    all.put("errors", count(problems, Severity.ERROR));
+    all.put("warnings", count(problems, Severity.WARNING));
+    all.put("notes", count(problems, Severity.NOTE));
+    all.put("leftOut", problems.dropped());
+    all.put("problems", list(problems.sorted()));
+    return all;
+  }
+
+  static long count(Problems problems, Severity severity) {
+    return problems.sorted().stream().map(Diagnostic::severity).filter(severity::equals).count();
+  }
 
   static List<Object> list(List<Diagnostic> problems) {
     return problems.stream().<Object>map(ProblemsAsJson::one).toList();

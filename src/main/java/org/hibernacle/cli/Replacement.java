@@ -9,12 +9,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * Puts new files in the place of old ones. All are written beside their targets first; then each
@@ -22,41 +22,72 @@ import java.util.regex.Pattern;
  * new one, whole. If one can not be replaced, those before it get their old content back.
  */
 final class Replacement implements AutoCloseable {
-  /** {@code .season-plan.xlsx.4711.new}, with the number of the process that writes it. */
-  private static final Pattern TEMPORARY = Pattern.compile("\\..+\\.(\\d{1,18})\\.(?:new|old)");
+  /** Ends the names of files written beside their targets: a word that nobody else uses. */
+  private static final String NEW = ".hibernacle-new";
 
-  private final Path folder;
-  private final Map<Path, Path> waiting = new LinkedHashMap<>();
-  private final List<Path> temporary = new ArrayList<>();
+  private static final String OLD = ".hibernacle-old";
 
-  /** Makes the folder if it is not there, and removes what killed runs left in it. */
-  Replacement(Path folder) throws IOException {
-    this.folder = folder;
-    Files.createDirectories(folder);
-    sweep();
+  /** Age from which on a file beside a target is what a killed run left, on whatever computer. */
+  private static final Duration LEFT_BEHIND = Duration.ofDays(1);
+
+  /** Gives a file another name in its folder, over one that has it. */
+  @FunctionalInterface
+  interface Mover {
+    void move(Path from, Path to) throws IOException;
   }
 
-  private void sweep() throws IOException {
-    try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, ".*.{new,old}")) {
-      for (Path file : files) {
-        Matcher name = TEMPORARY.matcher(file.getFileName().toString());
-        if (name.matches() && !isRunning(Long.parseLong(name.group(1)))) {
-          discard(file);
-        }
-      }
+  /** Says which files could not be given their old content back, and where that is kept. */
+  static final class NotPutBackException extends IOException {
+    private static final long serialVersionUID = 1;
+
+    private final IOException cause;
+
+    NotPutBackException(IOException cause, List<String> lines) {
+      super(String.join(System.lineSeparator(), lines), cause);
+      this.cause = cause;
+    }
+
+    /** Why not all files could be replaced. */
+    IOException cause() {
+      return cause;
     }
   }
 
-  private static boolean isRunning(long process) {
-    return process == ProcessHandle.current().pid()
-        || ProcessHandle.of(process).filter(ProcessHandle::isAlive).isPresent();
+  private final Path folder;
+  private final String run;
+  private final Mover mover;
+  private final Map<Path, Path> waiting = new LinkedHashMap<>();
+  private final List<Path> temporary = new ArrayList<>();
+
+  /** Makes the folder if it is not there. */
+  Replacement(Path folder) throws IOException {
+    this(folder, thisRun(), Replacement::rename);
+  }
+
+  /**
+   * The same with another way to move files.
+   *
+   * @param run tells files of this run from those of others, which may run on other computers
+   */
+  Replacement(Path folder, String run, Mover mover) throws IOException {
+    this.folder = folder;
+    this.run = run;
+    this.mover = mover;
+    Files.createDirectories(folder);
+  }
+
+  /** Number and start of the process, which no other computer's is likely to share both. */
+  private static String thisRun() {
+    ProcessHandle process = ProcessHandle.current();
+    long startMillis = process.info().startInstant().map(Instant::toEpochMilli).orElse(0L);
+    return process.pid() + "-" + startMillis;
   }
 
   /** Writes one file beside its target, through to the disk, so that a full one shows here. */
   void prepare(OutputFile file) throws IOException {
     byte[] bytes = file.bytes();
     Path target = folder.resolve(file.name());
-    Path beside = beside(target, "new");
+    Path beside = beside(target, NEW);
     try (FileChannel channel =
         FileChannel.open(
             beside,
@@ -70,21 +101,43 @@ final class Replacement implements AutoCloseable {
       channel.force(true);
     }
     waiting.put(target, beside);
+    sweep(file.name(), Files.getLastModifiedTime(beside).toInstant());
   }
 
-  private Path beside(Path target, String what) {
-    long process = ProcessHandle.current().pid();
-    Path beside = target.resolveSibling("." + target.getFileName() + "." + process + "." + what);
+  private Path beside(Path target, String ending) {
+    Path beside = target.resolveSibling("." + target.getFileName() + "." + run + ending);
     temporary.add(beside);
     return beside;
   }
 
-  /** Replaces the targets, in the order of preparation, and returns them. */
+  /** Removes what killed runs left of one file; its folder's clock tells what is old. */
+  private void sweep(String name, Instant now) throws IOException {
+    try (DirectoryStream<Path> files =
+        Files.newDirectoryStream(folder, file -> isLeftOf(name, file))) {
+      for (Path file : files) {
+        if (Files.getLastModifiedTime(file).toInstant().isBefore(now.minus(LEFT_BEHIND))) {
+          discard(file);
+        }
+      }
+    }
+  }
+
+  private static boolean isLeftOf(String name, Path file) {
+    String found = file.getFileName().toString();
+    return found.startsWith("." + name + ".") && (found.endsWith(NEW) || found.endsWith(OLD));
+  }
+
+  /**
+   * Replaces the targets, in the order of preparation, and returns them.
+   *
+   * @throws NotPutBackException if a target can not be replaced and one before it can not be given
+   *     back what it held
+   */
   List<Path> replace() throws IOException {
     Map<Path, Path> kept = new LinkedHashMap<>();
     for (Path target : waiting.keySet()) {
       if (Files.exists(target)) {
-        Path old = beside(target, "old");
+        Path old = beside(target, OLD);
         Files.copy(target, old, StandardCopyOption.REPLACE_EXISTING);
         kept.put(target, old);
       }
@@ -92,28 +145,52 @@ final class Replacement implements AutoCloseable {
     List<Path> replaced = new ArrayList<>();
     try {
       for (Map.Entry<Path, Path> file : waiting.entrySet()) {
-        move(file.getValue(), file.getKey());
+        mover.move(file.getValue(), file.getKey());
         replaced.add(file.getKey());
       }
       return replaced;
     } catch (IOException e) {
-      putBack(replaced, kept);
+      putBack(replaced, kept, e);
       throw e;
     }
   }
 
-  private static void putBack(List<Path> replaced, Map<Path, Path> kept) throws IOException {
+  private void putBack(List<Path> replaced, Map<Path, Path> kept, IOException cause)
+      throws NotPutBackException {
+    List<String> lines = new ArrayList<>();
     for (Path target : replaced) {
       Path old = kept.get(target);
-      if (old == null) {
-        Files.deleteIfExists(target);
-      } else {
-        move(old, target);
+      try {
+        if (old == null) {
+          Files.deleteIfExists(target);
+        } else {
+          mover.move(old, target);
+        }
+      } catch (IOException e) {
+        lines.add(
+            old == null
+                ? target + " is new and could not be removed."
+                : target + " is new. The old file is kept as " + keep(old, target));
       }
+    }
+    if (!lines.isEmpty()) {
+      throw new NotPutBackException(cause, lines);
     }
   }
 
-  private static void move(Path from, Path to) throws IOException {
+  /** Keeps an old file for good, under a name that shows in the folder if it can have one. */
+  private Path keep(Path old, Path target) {
+    temporary.remove(old);
+    Path shown = target.resolveSibling("old-" + run + "-" + target.getFileName());
+    try {
+      mover.move(old, shown);
+      return shown;
+    } catch (IOException e) {
+      return old;
+    }
+  }
+
+  private static void rename(Path from, Path to) throws IOException {
     try {
       Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
     } catch (AtomicMoveNotSupportedException e) {
@@ -131,7 +208,7 @@ final class Replacement implements AutoCloseable {
     try {
       Files.deleteIfExists(file);
     } catch (IOException e) {
-      // A leftover hidden file harms nothing, and the next run removes it.
+      // A leftover hidden file harms nothing, and a later run removes it.
     }
   }
 }

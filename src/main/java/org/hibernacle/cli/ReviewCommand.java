@@ -173,8 +173,8 @@ final class ReviewCommand implements Callable<Integer> {
     if (written.isEmpty()) {
       return ExitCode.NOT_WRITTEN;
     }
-    look.warn(err());
     if (!quiet) {
+      ProblemPrinter.print(look.warnings(), err());
       Summary.print(report, written.get(), spec.commandLine().getOut());
     }
     return ExitCode.DONE;

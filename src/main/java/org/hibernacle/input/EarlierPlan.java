@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.hibernacle.model.AsPlanned;
 import org.hibernacle.model.MovePlanned;
@@ -47,17 +46,22 @@ public record EarlierPlan(String file, SheetTable log, List<MovePlanned> moves) 
         return Optional.empty();
       }
       try (XSSFWorkbook book = opened.get()) {
-        if (hasForeignLog(name, book)) {
+        Optional<PlanSheet> log = PlanSheet.find(name, book, "log", LOG_SHEET, problems);
+        if (book.getName("table_log") != null && log.filter(EarlierPlan::isLog).isEmpty()) {
           problems.error(
               Code.FOREIGN_LOG,
               name,
-              "a log in another language",
+              "a log that can not be read: sheet or headings were renamed, or are in another"
+                  + " language",
               "a sheet Log with the headings Id and Outcome");
           return Optional.empty();
         }
-        return sheet(name, book, LOG_SHEET, problems)
-            .map(
-                log -> new EarlierPlan(name, log, moves(sheet(name, book, MOVES_SHEET, problems))));
+        Optional<PlanSheet> moves =
+            PlanSheet.find(name, book, "moving-days", MOVES_SHEET, problems);
+        return log.map(
+            found ->
+                new EarlierPlan(
+                    name, found.found().table(0), moves(moves.map(m -> m.found().table(0)))));
       }
     } catch (IOException e) {
       problems.error(
@@ -69,12 +73,9 @@ public record EarlierPlan(String file, SheetTable log, List<MovePlanned> moves) 
     }
   }
 
-  /** Whether it has a log whose sheet or headings are not the ones that are read. */
-  private static boolean hasForeignLog(String file, XSSFWorkbook book) {
-    return book.getName("table_log") != null
-        && sheet(file, book, LOG_SHEET, new Problems())
-            .filter(log -> log.headings().containsAll(List.of("Id", "Outcome")))
-            .isEmpty();
+  /** Whether it has the headings by which a log is read. */
+  private static boolean isLog(PlanSheet sheet) {
+    return sheet.columns().keySet().containsAll(List.of(Words.key("Id"), Words.key("Outcome")));
   }
 
   /** What it planned, and for whom. */
@@ -82,14 +83,6 @@ public record EarlierPlan(String file, SheetTable log, List<MovePlanned> moves) 
     Set<String> ids = new TreeSet<>();
     log.rows().forEach(row -> ids.add(SheetTable.plainText(log.cell(row, "Id"))));
     return new AsPlanned(ids, moves);
-  }
-
-  private static Optional<SheetTable> sheet(
-      String file, XSSFWorkbook book, String name, Problems problems) {
-    Sheet sheet = book.getSheet(name);
-    return sheet == null
-        ? Optional.empty()
-        : Optional.of(SheetReader.read(file, sheet, problems).table(0));
   }
 
   private static List<MovePlanned> moves(Optional<SheetTable> sheet) {

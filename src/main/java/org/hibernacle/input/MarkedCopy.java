@@ -43,19 +43,22 @@ public final class MarkedCopy {
   private record CellOfSheet(String sheet, CellAddress cell) {}
 
   private final XSSFWorkbook book;
+  private final boolean macros;
+  private byte[] bytes = {};
   private final Map<List<Object>, XSSFCellStyle> styles = new HashMap<>();
 
   private MarkedCopy(XSSFWorkbook book) {
     this.book = book;
+    this.macros = book.isMacroEnabled();
   }
 
   /**
-   * The copy's bytes; empty if the file is no workbook that can be opened.
+   * The copy; empty if the file is no workbook that can be opened.
    *
    * @param file read only
    * @param problems all of them, also those of other files; notes are not marked
    */
-  public static Optional<byte[]> of(Path file, List<Diagnostic> problems) throws IOException {
+  public static Optional<MarkedCopy> of(Path file, List<Diagnostic> problems) throws IOException {
     byte[] bytes;
     try (InputStream in = Files.newInputStream(file)) {
       bytes = in.readAllBytes();
@@ -67,11 +70,23 @@ public final class MarkedCopy {
       return Optional.empty();
     }
     try (XSSFWorkbook book = opened.get()) {
-      new MarkedCopy(book).mark(name, problems);
+      MarkedCopy copy = new MarkedCopy(book);
+      copy.mark(name, problems);
       ByteArrayOutputStream out = new ByteArrayOutputStream();
       book.write(out);
-      return Optional.of(out.toByteArray());
+      copy.bytes = out.toByteArray();
+      return Optional.of(copy);
     }
+  }
+
+  /** The content of the copy's file. */
+  public byte[] bytes() {
+    return bytes.clone();
+  }
+
+  /** Whether its file has to have a name that ends in {@code .xlsm}. */
+  public boolean hasMacros() {
+    return macros;
   }
 
   private void mark(String file, List<Diagnostic> problems) {
@@ -106,13 +121,6 @@ public final class MarkedCopy {
     cell.setCellStyle(style(cell.getCellStyle(), error));
     comment(
         sheet, cell, problems.stream().map(MarkedCopy::words).collect(Collectors.joining("\n")));
-  }
-
-  /** Whether a copy of that workbook has to have a name that ends in {@code .xlsm}. */
-  public static boolean hasMacros(byte[] copy) throws IOException {
-    try (XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(copy))) {
-      return book.isMacroEnabled();
-    }
   }
 
   /** The cell's own style under a hatch, which shows on a screen and in black and white. */

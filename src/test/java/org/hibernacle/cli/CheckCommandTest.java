@@ -204,8 +204,10 @@ class CheckCommandTest {
       assertTrue(is.isMacroEnabled());
       assertEquals(validations(was), validations(is));
     }
+    out.getBuffer().setLength(0);
     assertEquals(
         ExitCode.WRONG_USE, run("check", file, "--mark", folder.resolve("no-macros.xlsx")));
+    assertTrue(out.toString().contains("[IN-120]"), "problems are told nevertheless: " + out);
     assertTrue(err.toString().contains("needs a name that ends in .xlsm"), err::toString);
   }
 

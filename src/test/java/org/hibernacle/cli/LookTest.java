@@ -31,7 +31,7 @@ class LookTest {
     OutputFile file = look.handOut("hand-out.pdf", List.of(handOut(lines)));
     assertTrue(file.bytes().length > 1000);
     StringWriter err = new StringWriter();
-    look.warn(new PrintWriter(err, true));
+    ProblemPrinter.print(look.warnings(), new PrintWriter(err, true));
     return err.toString();
   }
 

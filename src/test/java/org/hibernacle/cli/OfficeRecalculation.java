@@ -108,7 +108,7 @@ class OfficeRecalculation {
                 "-env:UserInstallation=" + folder.resolve("profile").toUri(),
                 "--headless",
                 "--convert-to",
-                "xlsx:Calc MS Excel 2007 XML",
+                "xlsx",
                 "--outdir",
                 to.toString(),
                 bare.toString())

@@ -11,6 +11,10 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.FileTime;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -20,9 +24,6 @@ import org.junit.jupiter.api.io.TempDir;
 /** All files or none, whatever stands in the way. */
 class OutputFolderTest {
   private static final List<OutputFile> BOTH = List.of(file("a.xlsx"), file("b.pdf"));
-
-  /** A process number that no system gives out. */
-  private static final long NOBODY = 999_999_999_999L;
 
   @TempDir Path folder;
 
@@ -119,16 +120,87 @@ class OutputFolderTest {
   }
 
   @Test
-  void whatAKilledRunLeftIsRemovedAndWhatAnotherRunWritesIsNot() throws IOException {
-    Process sleeper = new ProcessBuilder("sleep", "60").start();
-    try {
-      String theirs = ".b.pdf." + sleeper.pid() + ".new";
-      old(".a.xlsx." + NOBODY + ".new", ".b.pdf." + NOBODY + ".old", theirs, ".mine.new");
-      assertTrue(write(BOTH).isPresent(), err::toString);
-      assertEquals(List.of(theirs, ".mine.new", "a.xlsx", "b.pdf"), names());
-    } finally {
-      sleeper.destroyForcibly();
+  void whatCanNotBePutBackIsKeptAndNamed() throws IOException {
+    old("a.xlsx", "b.pdf", "c.ics");
+    Replacement.Mover stuck =
+        (from, to) -> {
+          boolean back = from.toString().endsWith("-old") && to.endsWith("a.xlsx");
+          if (back || to.endsWith("c.ics")) {
+            throw new IOException("held");
+          }
+          Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+        };
+    Path kept = folder.resolve("old-r1-a.xlsx");
+    try (Replacement replacement = new Replacement(folder, "r1", stuck)) {
+      for (String name : List.of("a.xlsx", "b.pdf", "c.ics")) {
+        replacement.prepare(file(name));
+      }
+      IOException e =
+          assertThrows(Replacement.NotPutBackException.class, () -> replacement.replace());
+      assertEquals(
+          folder.resolve("a.xlsx") + " is new. The old file is kept as " + kept, e.getMessage());
     }
+    assertEquals(List.of("a.xlsx", "b.pdf", "c.ics", "old-r1-a.xlsx"), names());
+    assertEquals("old a.xlsx", Files.readString(kept));
+    assertEquals("old b.pdf", Files.readString(folder.resolve("b.pdf")));
+    assertEquals("old c.ics", Files.readString(folder.resolve("c.ics")));
+  }
+
+  @Test
+  void whatCanNotEvenBeRenamedIsKeptWhereItIs() throws IOException {
+    old("a.xlsx");
+    Replacement.Mover gone =
+        (from, to) -> {
+          if (!from.toString().endsWith("-new") || to.endsWith("b.pdf")) {
+            throw new IOException("the drive is gone");
+          }
+          Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+        };
+    String hidden = ".a.xlsx.r1.hibernacle-old";
+    try (Replacement replacement = new Replacement(folder, "r1", gone)) {
+      replacement.prepare(file("a.xlsx"));
+      replacement.prepare(file("b.pdf"));
+      IOException e = assertThrows(IOException.class, replacement::replace);
+      assertTrue(e.getMessage().endsWith("kept as " + folder.resolve(hidden)), e::getMessage);
+    }
+    assertEquals(List.of(hidden, "a.xlsx"), names());
+    assertEquals("old a.xlsx", Files.readString(folder.resolve(hidden)));
+  }
+
+  @Test
+  void onlyWhatAKilledRunLeftOfTheSameFilesIsRemoved() throws IOException {
+    String fresh = ".a.xlsx.r2.hibernacle-new";
+    List<String> others =
+        List.of(".a.xlsx.4711.old", ".c.xlsx.r1.hibernacle-new", ".photo.12.new", ".b.pdf.r.old");
+    List<String> left = List.of(".a.xlsx.r1.hibernacle-new", ".b.pdf.r1.hibernacle-old");
+    for (String name : Stream.concat(others.stream(), left.stream()).toList()) {
+      old(name);
+      Files.setLastModifiedTime(
+          folder.resolve(name), FileTime.from(Instant.now().minus(Duration.ofDays(2))));
+    }
+    old(fresh);
+    assertTrue(write(BOTH).isPresent(), err::toString);
+    assertEquals(
+        Stream.concat(others.stream(), Stream.of(fresh, "a.xlsx", "b.pdf")).sorted().toList(),
+        names());
+  }
+
+  @Test
+  void whatWasChangedSinceItWasReadIsNotReplaced() throws IOException {
+    old("a.xlsx");
+    OutputFolder output = new OutputFolder(folder, List.of());
+    output.remember("a.xlsx");
+    output.remember("b.pdf");
+    PrintWriter told = new PrintWriter(err);
+    Files.writeString(folder.resolve("a.xlsx"), "filled in");
+    assertEquals(Optional.empty(), output.write(BOTH, told));
+    assertTrue(err.toString().contains("a.xlsx was changed meanwhile; run again"), err::toString);
+    assertEquals("filled in", Files.readString(folder.resolve("a.xlsx")));
+    old("a.xlsx");
+    Files.writeString(folder.resolve("b.pdf"), "came meanwhile");
+    assertRefused("b.pdf was changed meanwhile", output.write(BOTH, told));
+    Files.delete(folder.resolve("b.pdf"));
+    assertTrue(output.write(BOTH, told).isPresent());
   }
 
   /** The device that is always full. */
@@ -137,10 +209,14 @@ class OutputFolderTest {
     Path full = Path.of("/dev/full");
     assumeTrue(Files.exists(full), "only some systems have it");
     old("a.xlsx", "b.pdf");
-    long process = ProcessHandle.current().pid();
-    Files.createSymbolicLink(folder.resolve(".b.pdf." + process + ".new"), full);
-    assertRefused("No space left on device", write(BOTH));
+    Files.createSymbolicLink(folder.resolve(".b.pdf.r1.hibernacle-new"), full);
+    try (Replacement replacement = new Replacement(folder, "r1", Files::move)) {
+      replacement.prepare(file("a.xlsx"));
+      IOException e = assertThrows(IOException.class, () -> replacement.prepare(file("b.pdf")));
+      assertTrue(e.getMessage().contains("No space left on device"), e::getMessage);
+    }
     assertEquals(List.of("a.xlsx", "b.pdf"), names());
+    assertEquals("old a.xlsx", Files.readString(folder.resolve("a.xlsx")));
   }
 
   @Test

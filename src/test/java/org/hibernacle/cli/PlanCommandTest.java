@@ -178,6 +178,16 @@ class PlanCommandTest {
   }
 
   @Test
+  void aDryRunTellsAScriptWhatItWouldWrite() throws IOException {
+    Path there = folder.resolve("new");
+    run("plan", TOO_LITTLE_ROOM, weather, "-o", there, "--dry-run", QUICK, "--json");
+    JsonNode told = new ObjectMapper().readTree(out.toString());
+    assertEquals(0, told.get("written").size());
+    assertEquals(
+        there.resolve("season-plan.xlsx").toString(), told.get("wouldWrite").get(0).asText());
+  }
+
+  @Test
   void aDryRunNamesTheFilesAskedFor() {
     Path there = folder.resolve("new");
     run("plan", TOO_LITTLE_ROOM, weather, "-o", there, "--dry-run", QUICK, "--ics", "--labels");
@@ -236,6 +246,28 @@ class PlanCommandTest {
     assertTrue(err.toString().contains("line 3"), err.toString());
     assertFalse(Files.exists(folder.resolve("out")));
     assertFalse(err.toString().contains("at org.hibernacle"), "no stack trace");
+  }
+
+  @Test
+  void aScriptIsToldOfBadInputAsJson() throws IOException {
+    Path broken = folder.resolve("broken.csv");
+    Files.writeString(broken, "date,tmin_c,tmax_c\n2020-01-02,cold,3\n");
+    int code = run("plan", TOO_LITTLE_ROOM, broken, "-o", folder.resolve("out"), "--json");
+    assertEquals(ExitCode.BAD_INPUT, code);
+    JsonNode told = new ObjectMapper().readTree(out.toString());
+    assertTrue(told.get("errors").asInt() > 0, told::toString);
+    assertEquals(2, told.get("problems").get(0).get("line").asInt(), told::toString);
+    assertEquals("", err.toString());
+  }
+
+  @Test
+  void jsonIsNotMixedWithOtherAnswers() {
+    for (String other : List.of("--explain=T03", "--leave-one-out")) {
+      assertEquals(
+          ExitCode.WRONG_USE, run("plan", TOO_LITTLE_ROOM, weather, "--json", other), other);
+      assertTrue(err.toString().contains("mutually exclusive"), err::toString);
+    }
+    assertEquals("", out.toString());
   }
 
   @Test
