@@ -12,6 +12,7 @@ import org.apache.poi.ss.util.AreaReference;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.hibernacle.input.FoundSheet.FoundRow;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A table that a season plan wrote, found by the name of its cells or else by its title, so that a
@@ -30,12 +31,7 @@ record PlanSheet(FoundSheet found, Map<String, Integer> columns) {
   static Optional<PlanSheet> find(
       String file, XSSFWorkbook book, String id, String title, Problems problems) {
     XSSFName name = book.getName("table_" + id.replace('-', '_'));
-    Sheet sheet = book.getSheet(title);
-    if (name != null && !name.getRefersToFormula().contains("#REF!")) {
-      AreaReference cells =
-          new AreaReference(name.getRefersToFormula(), book.getSpreadsheetVersion());
-      sheet = book.getSheet(cells.getFirstCell().getSheetName());
-    }
+    Sheet sheet = name == null ? book.getSheet(title) : named(book, name, title);
     if (sheet == null) {
       return Optional.empty();
     }
@@ -48,6 +44,19 @@ record PlanSheet(FoundSheet found, Map<String, Integer> columns) {
       }
     }
     return Optional.of(new PlanSheet(found, columns));
+  }
+
+  /**
+   * The sheet of the named cells; where the name means no cells any more, the one of that title.
+   */
+  private static @Nullable Sheet named(XSSFWorkbook book, XSSFName name, String title) {
+    try {
+      AreaReference cells =
+          new AreaReference(name.getRefersToFormula(), book.getSpreadsheetVersion());
+      return book.getSheet(cells.getFirstCell().getSheetName());
+    } catch (IllegalArgumentException e) {
+      return book.getSheet(title);
+    }
   }
 
   /** Reports each of the headings that the sheet lacks. */

@@ -66,4 +66,16 @@ class EarlierPlanTest {
     assertEquals("IN-381", problem.code());
     assertTrue(problem.found().contains("headings were renamed"), problem::found);
   }
+
+  @Test
+  void aNameThatMeansNoCellsIsPassedBy() throws IOException {
+    EarlierPlan before = EarlierPlan.read(FILLED_IN, problems).orElseThrow();
+    EarlierPlan after =
+        readAfter(
+                book ->
+                    book.getName("table_log")
+                        .setRefersToFormula("OFFSET(Log!$A$1,0,0,COUNTA(Log!$A:$A),5)"))
+            .orElseThrow();
+    assertEquals(before.log().rows(), after.log().rows());
+  }
 }
