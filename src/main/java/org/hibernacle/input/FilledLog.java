@@ -2,8 +2,6 @@ package org.hibernacle.input;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -58,19 +56,8 @@ public final class FilledLog {
   public static Optional<SeasonLog> read(
       Path file, Inventory inventory, String inAndOutTask, Problems problems) {
     String name = String.valueOf(file.getFileName());
-    try (InputStream in = Files.newInputStream(file)) {
-      return read(in, name, inventory, inAndOutTask, problems);
-    } catch (NoSuchFileException e) {
-      problems.error(
-          Code.UNREADABLE_FILE, file.toString(), "there is no such file", "a season plan");
-    } catch (IOException e) {
-      problems.error(
-          Code.UNREADABLE_FILE,
-          file.toString(),
-          "the file can not be read (" + e.getMessage() + ")",
-          "a file this account may read");
-    }
-    return Optional.empty();
+    return WorkbookFile.read(
+        file, "a season plan", problems, in -> read(in, name, inventory, inAndOutTask, problems));
   }
 
   /**

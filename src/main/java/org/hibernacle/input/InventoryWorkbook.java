@@ -2,8 +2,6 @@ package org.hibernacle.input;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -48,19 +46,8 @@ public final class InventoryWorkbook {
    */
   public static Optional<Inventory> read(Path file, SpeciesCatalogue catalogue, Problems problems) {
     String name = String.valueOf(file.getFileName());
-    try (InputStream in = Files.newInputStream(file)) {
-      return read(in, name, catalogue, problems);
-    } catch (NoSuchFileException e) {
-      problems.error(
-          Code.UNREADABLE_FILE, file.toString(), "there is no such file", "an inventory workbook");
-    } catch (IOException e) {
-      problems.error(
-          Code.UNREADABLE_FILE,
-          file.toString(),
-          "the file can not be read (" + e.getMessage() + ")",
-          "a file this account may read");
-    }
-    return Optional.empty();
+    return WorkbookFile.read(
+        file, "an inventory workbook", problems, in -> read(in, name, catalogue, problems));
   }
 
   /**

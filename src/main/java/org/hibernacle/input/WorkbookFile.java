@@ -3,6 +3,9 @@ package org.hibernacle.input;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
 import java.util.Optional;
 import org.apache.poi.ooxml.POIXMLException;
 import org.apache.poi.openxml4j.exceptions.OpenXML4JRuntimeException;
@@ -28,6 +31,31 @@ final class WorkbookFile {
   }
 
   private WorkbookFile() {}
+
+  /** Reads something from the bytes of a file; empty after errors. */
+  interface Reading<T> {
+    Optional<T> from(InputStream in) throws IOException;
+  }
+
+  /**
+   * What a file holds, or empty with an error where it can not be opened or breaks off.
+   *
+   * @param expected kind of file, for messages
+   */
+  static <T> Optional<T> read(Path file, String expected, Problems problems, Reading<T> reading) {
+    try (InputStream in = Files.newInputStream(file)) {
+      return reading.from(in);
+    } catch (NoSuchFileException e) {
+      problems.error(Code.UNREADABLE_FILE, file.toString(), "there is no such file", expected);
+    } catch (IOException e) {
+      problems.error(
+          Code.UNREADABLE_FILE,
+          file.toString(),
+          "the file can not be read (" + e.getMessage() + ")",
+          "a file this account may read");
+    }
+    return Optional.empty();
+  }
 
   /**
    * The workbook, or empty with one error that says what to do.
