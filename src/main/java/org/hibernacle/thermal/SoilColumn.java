@@ -59,6 +59,15 @@ final class SoilColumn {
   private final double[] fluxWPerM2;
   private final double stepS;
 
+  /** Conductance from each layer's middle to the one above, both unfrozen, W/m2K. */
+  private final double[] unfrozenWPerM2K;
+
+  private final double[] stepPerThickness;
+  private final double unfrozenM3KPerJ;
+
+  /** The uppermost layer of those that are unfrozen all the way down. */
+  private int unfrozenFrom;
+
   /** A column of loam in the layers used for gardens. */
   SoilColumn(DoubleUnaryOperator startCAtDepthM) {
     this(Material.GARDEN_LOAM, startCAtDepthM);
@@ -84,6 +93,10 @@ final class SoilColumn {
     heatJPerM3 = new double[n];
     temperatureC = new double[n];
     fluxWPerM2 = new double[n + 1];
+    unfrozenWPerM2K = new double[n];
+    stepPerThickness = new double[n];
+    unfrozenM3KPerJ = 1 / material.unfrozenJPerM3K;
+    unfrozenFrom = n;
     double top = 0;
     for (int i = 0; i < n; i++) {
       depthM[i] = top + THICKNESS_M[i] / 2;
@@ -94,6 +107,9 @@ final class SoilColumn {
               ? startC * material.unfrozenJPerM3K
               : startC * material.frozenJPerM3K - material.latentJPerM3;
       temperatureC[i] = startC;
+      stepPerThickness[i] = stepS / THICKNESS_M[i];
+      double wayM = i == 0 ? THICKNESS_M[0] / 2 : (THICKNESS_M[i - 1] + THICKNESS_M[i]) / 2;
+      unfrozenWPerM2K[i] = material.unfrozenWPerMK / wayM;
     }
   }
 
@@ -108,13 +124,21 @@ final class SoilColumn {
     int n = heatJPerM3.length;
     for (double done = 0; done < seconds; done += stepS) {
       fluxWPerM2[0] = (aboveC - temperatureC[0]) / (surfaceM2KPerW + toward(aboveC, 0));
-      for (int i = 1; i < n; i++) {
+      // Most of the column is unfrozen most of the year, and there nothing needs to be looked up.
+      for (int i = 1; i <= Math.min(unfrozenFrom, n - 1); i++) {
         double resistance = toward(temperatureC[i], i - 1) + toward(temperatureC[i - 1], i);
         fluxWPerM2[i] = (temperatureC[i - 1] - temperatureC[i]) / resistance;
       }
+      for (int i = unfrozenFrom + 1; i < n; i++) {
+        fluxWPerM2[i] = (temperatureC[i - 1] - temperatureC[i]) * unfrozenWPerM2K[i];
+      }
       for (int i = 0; i < n; i++) {
-        heatJPerM3[i] += (fluxWPerM2[i] - fluxWPerM2[i + 1]) * stepS / THICKNESS_M[i];
+        heatJPerM3[i] += (fluxWPerM2[i] - fluxWPerM2[i + 1]) * stepPerThickness[i];
         temperatureC[i] = temperature(heatJPerM3[i]);
+      }
+      unfrozenFrom = n;
+      while (unfrozenFrom > 0 && heatJPerM3[unfrozenFrom - 1] > 0) {
+        unfrozenFrom--;
       }
     }
   }
@@ -140,7 +164,7 @@ final class SoilColumn {
 
   private double temperature(double heat) {
     if (heat > 0) {
-      return heat / material.unfrozenJPerM3K;
+      return heat * unfrozenM3KPerJ;
     }
     double frozen = heat + material.latentJPerM3;
     return frozen < 0 ? frozen / material.frozenJPerM3K : 0;
