@@ -54,7 +54,7 @@ final class Trial {
 
   /** The same in one winter, along a path by nights of that winter. */
   Lived live(int w, int[] path) {
-    return judge(w, path, winters.simulator(w).simulate(pot, path));
+    return judge(w, path, winters.carried(pot, w, path));
   }
 
   /**

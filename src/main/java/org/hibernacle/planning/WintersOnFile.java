@@ -15,7 +15,9 @@ import org.hibernacle.thermal.BallGuess;
 import org.hibernacle.thermal.BallTrace;
 import org.hibernacle.thermal.ModelError;
 import org.hibernacle.thermal.Simulator;
+import org.hibernacle.thermal.Standing;
 import org.hibernacle.thermal.ThermalClass;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The winters on file at every place of the inventory, and the calendar that maps nights of the
@@ -28,7 +30,7 @@ final class WintersOnFile {
   private final PlaceNights[][] nights;
   private final int[][] planNight;
   private final Outlook outlook;
-  private final Map<ThermalClass, BallTrace[][]> standing = new ConcurrentHashMap<>();
+  private final Map<ThermalClass, @Nullable Standing[][]> standing = new ConcurrentHashMap<>();
 
   WintersOnFile(Season season, List<Winter> winters, List<Place> places, double latitudeDeg) {
     this(season, winters, places, latitudeDeg, Map.of());
@@ -173,15 +175,24 @@ final class WintersOnFile {
 
   /** A pot that stands in one place all winter. */
   BallTrace standing(ThermalClass pot, int winter, int place) {
-    BallTrace[][] traces =
-        standing.computeIfAbsent(pot, k -> new BallTrace[count()][places.size()]);
-    synchronized (traces) {
-      if (traces[winter][place] == null) {
-        int[] path = new int[winter(winter).nights()];
-        java.util.Arrays.fill(path, place);
-        traces[winter][place] = simulator(winter).simulate(pot, path);
+    return stands(pot, winter, place).trace();
+  }
+
+  private Standing stands(ThermalClass pot, int winter, int place) {
+    @Nullable Standing[] known =
+        standing.computeIfAbsent(pot, k -> new Standing[count()][places.size()])[winter];
+    synchronized (known) {
+      Standing stands = known[place];
+      if (stands == null) {
+        stands = simulator(winter).standing(pot, place);
+        known[place] = stands;
       }
-      return traces[winter][place];
+      return stands;
     }
+  }
+
+  /** A pot that is carried from place to place. */
+  BallTrace carried(ThermalClass pot, int winter, int[] path) {
+    return simulator(winter).simulate(pot, path, place -> stands(pot, winter, place));
   }
 }

@@ -164,6 +164,27 @@ public final class RootBall {
     return core.ice();
   }
 
+  /** Heat of the edge shell, J, counted from unfrozen at 0 °C. */
+  double edgeJ() {
+    return edge.heatJ;
+  }
+
+  /** Heat of the core, J, counted from unfrozen at 0 °C. */
+  double coreJ() {
+    return core.heatJ;
+  }
+
+  /** Whether its edge shell and its core hold exactly that heat, J. */
+  boolean holds(double edgeJ, double coreJ) {
+    return edge.heatJ == edgeJ && core.heatJ == coreJ;
+  }
+
+  /** Makes it hold that heat, J. */
+  void hold(double edgeJ, double coreJ) {
+    edge.heatJ = edgeJ;
+    core.heatJ = coreJ;
+  }
+
   /** Heat of the whole ball, J, counted from unfrozen at 0 °C. */
   public double heatJ() {
     return edge.heatJ + core.heatJ;

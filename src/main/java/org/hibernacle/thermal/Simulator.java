@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.IntFunction;
 import org.hibernacle.climate.HourlyAir;
 import org.hibernacle.climate.Winter;
 import org.hibernacle.model.Place;
 import org.hibernacle.model.PlaceKind;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One winter at the site with all its places; simulates any pot along any path through them. The
@@ -131,73 +133,130 @@ public final class Simulator {
    *     the last stay as they are
    */
   public BallTrace simulate(ThermalClass pot, int[] placeByNight, double[] edgeC) {
-    Exchange[] bare = new Exchange[places.size()];
-    Exchange[] covered = new Exchange[places.size()];
-    for (int p = 0; p < bare.length; p++) {
-      bare[p] = guess.apply(Exchange.of(pot, places.get(p), false));
-      covered[p] = guess.apply(Exchange.of(pot, places.get(p), true));
+    Passage passage = new Passage(pot, placeByNight[0]);
+    for (int night = 0; night < winter.nights(); night++) {
+      passage.live(night, placeByNight[night]);
+      System.arraycopy(passage.edgeC, 0, edgeC, 24 * night + 12, 24);
     }
-    BallTrace trace = BallTrace.ofNights(winter.nights());
-    double startC = Math.max(0.1, climates[placeByNight[0]].airC()[12]);
-    RootBall ball = new RootBall(pot, guess.waterFraction(), startC);
-    for (int night = 0; night < trace.nights(); night++) {
-      int place = placeByNight[night];
-      double snowM = winter.snowCm()[night] / 100;
-      Exchange exchange = coverOn[place][night] ? covered[place] : bare[place];
-      if (snowM > 0 && places.get(place).kind() == PlaceKind.GROUND) {
-        exchange = guess.apply(Exchange.of(pot, places.get(place), coverOn[place][night], snowM));
-      }
-      liveNight(ball, climates[place], exchange, trace, night, edgeC);
-    }
-    return trace;
+    return passage.trace;
   }
 
-  private static void liveNight(
-      RootBall ball,
-      PlaceClimate climate,
-      Exchange exchange,
-      BallTrace trace,
-      int night,
-      double[] edgeC) {
-    double wattPerK = exchange.airWPerK() + exchange.baseWPerK();
-    double ballMin = Double.POSITIVE_INFINITY;
-    double airMin = Double.POSITIVE_INFINITY;
-    int ballMinHour = 0;
-    int airMinHour = 0;
-    double ballSum = 0;
-    double airSum = 0;
-    double edgeIceMax = 0;
-    double coreIceMin = 1;
-    int from = 24 * night + 12;
-    for (int hour = from; hour < from + 24; hour++) {
-      double airC = climate.airC()[hour];
-      double aroundC =
-          (exchange.airWPerK() * climate.wrapC()[hour]
-                  - exchange.skyWPerK() * climate.skyK()[hour]
-                  + exchange.baseWPerK() * climate.baseC()[hour])
-              / wattPerK;
-      ball.hour(aroundC, wattPerK);
-      edgeC[hour] = ball.edgeC();
-      if (ball.edgeC() < ballMin) {
-        ballMin = ball.edgeC();
-        ballMinHour = hour;
-      }
-      if (airC < airMin) {
-        airMin = airC;
-        airMinHour = hour;
-      }
-      ballSum += RootBall.EDGE_SHARE * ball.edgeC() + (1 - RootBall.EDGE_SHARE) * ball.coreC();
-      airSum += airC;
-      edgeIceMax = Math.max(edgeIceMax, ball.edgeIce());
-      coreIceMin = Math.min(coreIceMin, ball.coreIce());
+  /** Lives one pot that stands in one place all winter. */
+  public Standing standing(ThermalClass pot, int place) {
+    Passage passage = new Passage(pot, place);
+    double[] edgeJ = new double[winter.nights() + 1];
+    double[] coreJ = new double[winter.nights() + 1];
+    for (int night = 0; night < winter.nights(); night++) {
+      edgeJ[night] = passage.ball.edgeJ();
+      coreJ[night] = passage.ball.coreJ();
+      passage.live(night, place);
     }
-    trace.ballMinC()[night] = ballMin;
-    trace.ballMinHour()[night] = ballMinHour;
-    trace.ballMeanC()[night] = ballSum / 24;
-    trace.edgeIceMax()[night] = edgeIceMax;
-    trace.coreIceMin()[night] = coreIceMin;
-    trace.airMinC()[night] = airMin;
-    trace.airMinHour()[night] = airMinHour;
-    trace.airMeanC()[night] = airSum / 24;
+    edgeJ[winter.nights()] = passage.ball.edgeJ();
+    coreJ[winter.nights()] = passage.ball.coreJ();
+    return new Standing(passage.trace, edgeJ, coreJ);
+  }
+
+  /**
+   * Lives one pot through the winter where it is not known what it does. From the noon on at which
+   * its ball holds to the last bit the heat of one that always stood where it stands now, it does
+   * the same, so this gives what {@link #simulate(ThermalClass, int[])} gives.
+   *
+   * @param standing pots of its class, by index of the place
+   */
+  public BallTrace simulate(ThermalClass pot, int[] placeByNight, IntFunction<Standing> standing) {
+    Passage passage = new Passage(pot, placeByNight[0]);
+    int night = 0;
+    while (night < winter.nights()) {
+      int place = placeByNight[night];
+      Standing known = standing.apply(place);
+      if (!passage.ball.holds(known.edgeJ()[night], known.coreJ()[night])) {
+        passage.live(night++, place);
+        continue;
+      }
+      for (; night < winter.nights() && placeByNight[night] == place; night++) {
+        passage.trace.copyNight(known.trace(), night);
+      }
+      passage.ball.hold(known.edgeJ()[night], known.coreJ()[night]);
+    }
+    return passage.trace;
+  }
+
+  /** One pot on its way through the winter. */
+  private final class Passage {
+    private final ThermalClass pot;
+    private final RootBall ball;
+    private final BallTrace trace = BallTrace.ofNights(winter.nights());
+    private final @Nullable Exchange[] bare = new Exchange[places.size()];
+    private final @Nullable Exchange[] covered = new Exchange[places.size()];
+
+    /** Temperature at the edge of the ball in each hour of the last night, °C. */
+    private final double[] edgeC = new double[24];
+
+    Passage(ThermalClass pot, int firstPlace) {
+      this.pot = pot;
+      double startC = Math.max(0.1, climates[firstPlace].airC()[12]);
+      ball = new RootBall(pot, guess.waterFraction(), startC);
+    }
+
+    /** Exchange with a place on a night; without snow it is worked out once. */
+    private Exchange exchange(int night, int place) {
+      boolean cover = coverOn[place][night];
+      double snowM = winter.snowCm()[night] / 100;
+      if (snowM > 0 && places.get(place).kind() == PlaceKind.GROUND) {
+        return guess.apply(Exchange.of(pot, places.get(place), cover, snowM));
+      }
+      @Nullable Exchange[] known = cover ? covered : bare;
+      Exchange exchange = known[place];
+      if (exchange == null) {
+        exchange = guess.apply(Exchange.of(pot, places.get(place), cover));
+        known[place] = exchange;
+      }
+      return exchange;
+    }
+
+    void live(int night, int place) {
+      PlaceClimate climate = climates[place];
+      Exchange exchange = exchange(night, place);
+      double wattPerK = exchange.airWPerK() + exchange.baseWPerK();
+      double ballMin = Double.POSITIVE_INFINITY;
+      double airMin = Double.POSITIVE_INFINITY;
+      int ballMinHour = 0;
+      int airMinHour = 0;
+      double ballSum = 0;
+      double airSum = 0;
+      double edgeIceMax = 0;
+      double coreIceMin = 1;
+      int from = 24 * night + 12;
+      for (int hour = from; hour < from + 24; hour++) {
+        double airC = climate.airC()[hour];
+        double aroundC =
+            (exchange.airWPerK() * climate.wrapC()[hour]
+                    - exchange.skyWPerK() * climate.skyK()[hour]
+                    + exchange.baseWPerK() * climate.baseC()[hour])
+                / wattPerK;
+        ball.hour(aroundC, wattPerK);
+        edgeC[hour - from] = ball.edgeC();
+        if (ball.edgeC() < ballMin) {
+          ballMin = ball.edgeC();
+          ballMinHour = hour;
+        }
+        if (airC < airMin) {
+          airMin = airC;
+          airMinHour = hour;
+        }
+        ballSum += RootBall.EDGE_SHARE * ball.edgeC() + (1 - RootBall.EDGE_SHARE) * ball.coreC();
+        airSum += airC;
+        edgeIceMax = Math.max(edgeIceMax, ball.edgeIce());
+        coreIceMin = Math.min(coreIceMin, ball.coreIce());
+      }
+      trace.ballMinC()[night] = ballMin;
+      trace.ballMinHour()[night] = ballMinHour;
+      trace.ballMeanC()[night] = ballSum / 24;
+      trace.edgeIceMax()[night] = edgeIceMax;
+      trace.coreIceMin()[night] = coreIceMin;
+      trace.airMinC()[night] = airMin;
+      trace.airMinHour()[night] = airMinHour;
+      trace.airMeanC()[night] = airSum / 24;
+    }
   }
 }

@@ -6,8 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Random;
 import org.hibernacle.SomePlace;
 import org.hibernacle.SomeWinter;
 import org.hibernacle.climate.Winter;
@@ -107,6 +109,24 @@ class SimulatorTest {
       pieces[n] = n / 17 % 2 == 0 ? BENCH : SAME_BENCH;
     }
     assertSame(SIMULATOR.simulate(POT, standing(BENCH)), SIMULATOR.simulate(POT, pieces));
+  }
+
+  /** What is known of pots that stand still shortens the way to the same result, to the bit. */
+  @Test
+  void whatIsKnownOfOthersChangesNothing() {
+    Random random = new Random(5);
+    List<Standing> standing = new ArrayList<>();
+    for (int p = 0; p < PLACES.size(); p++) {
+      standing.add(SIMULATOR.standing(POT, p));
+      assertSame(SIMULATOR.simulate(POT, standing(p)), standing.get(p).trace());
+    }
+    for (int i = 0; i < 20; i++) {
+      int[] path = standing(BENCH);
+      for (int n = random.nextInt(60); n < path.length; n += 1 + random.nextInt(90)) {
+        Arrays.fill(path, n, path.length, random.nextInt(PLACES.size()));
+      }
+      assertSame(SIMULATOR.simulate(POT, path), SIMULATOR.simulate(POT, path, standing::get));
+    }
   }
 
   @Test
