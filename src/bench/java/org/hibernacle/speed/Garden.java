@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
@@ -20,15 +21,18 @@ import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /**
- * Writes the input of a large garden: the demo's plants over and over, each time in the pot of
- * another one, and invented weather of many winters. That makes some two thousand different plants
- * in some dozens of pots, as in a nursery.
+ * Writes the input of a large garden: the demo's plants over and over, in the pots of those next in
+ * size, and invented weather of many winters. That makes some three hundred kinds of plant and pot,
+ * as in a nursery that pots in batches.
  */
 final class Garden {
   private static final int FIRST_YEAR = 1990;
 
   private static final Set<String> OF_THE_POT =
       Set.of("Pot shape", "Length cm", "Width cm", "Depth cm", "Volume L", "Pot material");
+
+  /** Pots next in size that a plant of the demo comes in. */
+  private static final int NEIGHBOURS = 7;
 
   private Garden() {}
 
@@ -56,11 +60,15 @@ final class Garden {
           demo.add(cells(row, headings.size()));
         }
       }
+      int volume = headings.indexOf("Volume L");
+      List<List<Cell>> bySize = new ArrayList<>(demo);
+      bySize.sort(Comparator.comparingDouble(cells -> number(cells.get(volume))));
       for (int i = demo.size(); i < count; i++) {
         Row row = plants.createRow(i + 1);
         int copy = i / demo.size();
         List<Cell> like = demo.get(i % demo.size());
-        List<Cell> pot = demo.get((i + copy) % demo.size());
+        int size = bySize.indexOf(like) + copy % NEIGHBOURS - NEIGHBOURS / 2;
+        List<Cell> pot = bySize.get(Math.max(0, Math.min(size, demo.size() - 1)));
         for (int c = 0; c < like.size(); c++) {
           boolean ofThePot = OF_THE_POT.contains(headings.get(c));
           copy((ofThePot ? pot : like).get(c), row.createCell(c));
@@ -97,6 +105,10 @@ final class Garden {
       cells.add(row.getCell(c, Row.MissingCellPolicy.CREATE_NULL_AS_BLANK));
     }
     return cells;
+  }
+
+  private static double number(Cell cell) {
+    return cell.getCellType() == CellType.NUMERIC ? cell.getNumericCellValue() : 0;
   }
 
   private static void copy(Cell from, Cell to) {

@@ -25,6 +25,7 @@ public final class Winter {
   private final double[] colderK;
   private final double[] dayLengthH;
   private final double[] snowCm;
+  private final double[] stationMinC;
 
   private Winter(
       Season season,
@@ -39,6 +40,14 @@ public final class Winter {
     this.colderK = colderK;
     this.dayLengthH = dayLengthH;
     this.snowCm = snowCm;
+    stationMinC = new double[nights()];
+    for (int night = 0; night < stationMinC.length; night++) {
+      double lowest = Double.POSITIVE_INFINITY;
+      for (int hour = 24 * night + 12; hour < 24 * night + 36; hour++) {
+        lowest = Math.min(lowest, airC[hour] + colderK[hour]);
+      }
+      stationMinC[night] = lowest;
+    }
   }
 
   /**
@@ -125,11 +134,7 @@ public final class Winter {
 
   /** Lowest air of a night at the station of the file, °C: what a forecast would have said. */
   public double stationMinC(int night) {
-    double lowest = Double.POSITIVE_INFINITY;
-    for (int hour = 24 * night + 12; hour < 24 * night + 36; hour++) {
-      lowest = Math.min(lowest, airC[hour] + colderK[hour]);
-    }
-    return lowest;
+    return stationMinC[night];
   }
 
   /** Day length, h, one value a day; not to be changed by callers. */

@@ -34,12 +34,17 @@ final class Rules {
   private final Species species;
   private final WintersOnFile winters;
   private final double marginK;
+  private final boolean[] roofed;
 
   Rules(Plant plant, WintersOnFile winters, double marginK) {
     this.plant = plant;
     this.species = plant.species();
     this.winters = winters;
     this.marginK = marginK;
+    roofed = new boolean[winters.places().size()];
+    for (int p = 0; p < roofed.length; p++) {
+      roofed[p] = winters.places().get(p).roofed();
+    }
   }
 
   /** Every rule broken, in order of nights. */
@@ -54,7 +59,7 @@ final class Rules {
       chilling(lived, night, broken);
       wokenGrowth(lived, night, broken);
       ballFrozen(lived, night, broken);
-      if (place(lived, night).roofed()) {
+      if (roofed[lived.path()[night]]) {
         wakesInTheDark(lived, night, broken);
         tooWarm(lived, night, broken);
         tooDark(lived, night, broken);
@@ -75,6 +80,9 @@ final class Rules {
 
   /** The safety margin, and for a forecast what it may be wrong by. */
   private double marginK(Lived lived, int night) {
+    if (!winters.outlook().inSeason()) {
+      return marginK;
+    }
     return marginK + winters.outlook().leadMarginK(winters.planNight(lived.winter(), night));
   }
 
@@ -188,19 +196,20 @@ final class Rules {
   }
 
   private boolean isOutOfTheWarm(Lived lived, int night) {
+    int[] path = lived.path();
     int inside = night;
-    while (inside > night - WEEK && inside >= 0 && !place(lived, inside).roofed()) {
+    while (inside > night - WEEK && inside >= 0 && !roofed[path[inside]]) {
       inside--;
     }
     if (inside == night || inside < WEEK - 1) {
       return false;
     }
     for (int n = inside; n > inside - WEEK; n--) {
-      if (!place(lived, n).roofed()) {
+      if (!roofed[path[n]]) {
         return false;
       }
     }
-    double weekC = winters.nights(lived.winter(), lived.path()[inside]).weekMeanC()[inside];
+    double weekC = winters.nights(lived.winter(), path[inside]).weekMeanC()[inside];
     return weekC > REST_CEILING_C;
   }
 

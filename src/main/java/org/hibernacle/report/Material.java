@@ -5,6 +5,9 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import org.hibernacle.model.Plant;
 import org.hibernacle.model.Species;
 import org.hibernacle.planning.InSeason;
@@ -21,13 +24,30 @@ import org.hibernacle.planning.Stay;
  * @param words to tell it in
  * @param display of numbers and days
  * @param measures in the keeper's units
+ * @param byId the plants of the plan
+ * @param nextMovingDay the next day on which anything is left to carry
  */
-record Material(SeasonPlan plan, RunFacts facts, Words words, Display display, Measures measures) {
+record Material(
+    SeasonPlan plan,
+    RunFacts facts,
+    Words words,
+    Display display,
+    Measures measures,
+    Map<String, PlantPlan> byId,
+    Optional<LocalDate> nextMovingDay) {
 
   static Material of(SeasonPlan plan, RunFacts facts, Words words) {
     Display display = new Display(words);
     Measures measures = new Measures(display, plan.inventory().settings().units());
-    return new Material(plan, facts, words, display, measures);
+    Map<String, PlantPlan> byId =
+        plan.plants().stream().collect(Collectors.toUnmodifiableMap(p -> p.plant().id(), p -> p));
+    Optional<LocalDate> nextMovingDay =
+        plan.plants().stream()
+            .flatMap(p -> p.moves().stream())
+            .filter(move -> !move.made() && !move.date().isBefore(asOf(plan)))
+            .map(Move::date)
+            .min(Comparator.naturalOrder());
+    return new Material(plan, facts, words, display, measures, byId, nextMovingDay);
   }
 
   /** The plants A to Z by the name people use, then by Id. */
@@ -42,9 +62,7 @@ record Material(SeasonPlan plan, RunFacts facts, Words words, Display display, M
 
   /** The plan of the plant with that Id. */
   PlantPlan plant(String id) {
-    return plan.plants().stream()
-        .filter(p -> p.plant().id().equals(id))
-        .findFirst()
+    return Optional.ofNullable(byId.get(id))
         .orElseThrow(() -> new IllegalArgumentException("no plant " + id));
   }
 
@@ -74,6 +92,10 @@ record Material(SeasonPlan plan, RunFacts facts, Words words, Display display, M
    * before the season.
    */
   LocalDate asOf() {
+    return asOf(plan);
+  }
+
+  private static LocalDate asOf(SeasonPlan plan) {
     return plan.inSeason().map(InSeason::asOf).orElse(plan.season().start());
   }
 

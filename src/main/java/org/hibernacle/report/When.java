@@ -60,7 +60,7 @@ final class When {
     } else if (move.date().isBefore(m.asOf())) {
       return word(m, "overdue");
     }
-    return WorkbookParts.nextDay(m).filter(move.date()::equals).isPresent()
+    return m.nextMovingDay().filter(move.date()::equals).isPresent()
         ? word(m, "next")
         : new Cell.Text("");
   }

@@ -2,7 +2,6 @@ package org.hibernacle.report;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -57,14 +56,6 @@ final class WorkbookParts {
         .orElseThrow();
   }
 
-  /** The next day on which anything is left to carry. */
-  static Optional<LocalDate> nextDay(Material m) {
-    return m.plan().movesByDate().stream()
-        .filter(pm -> !pm.move().made() && !pm.move().date().isBefore(m.asOf()))
-        .map(pm -> pm.move().date())
-        .min(Comparator.naturalOrder());
-  }
-
   private Glance glance() {
     if (!m.plan().movesByDate().isEmpty()) {
       moving();
@@ -82,7 +73,7 @@ final class WorkbookParts {
   private void moving() {
     String open = "({moving-days:date}>=" + Glance.AS_OF + ")*" + TO_DO;
     String none = Table.quoted(m.words().text("glance.none"));
-    Optional<LocalDate> next = nextDay(m);
+    Optional<LocalDate> next = m.nextMovingDay();
     line(
         NEXT_DAY,
         next.<Cell>map(Cell.Day::new).orElse(new Cell.Text(m.words().text("glance.none"))),

@@ -42,15 +42,16 @@ public record BallTrace(
     return ballMinC.length;
   }
 
-  /** Copies one night of another trace, for a first guess at a path through several places. */
-  public void copyNight(BallTrace from, int night) {
-    ballMinC[night] = from.ballMinC[night];
-    ballMinHour[night] = from.ballMinHour[night];
-    ballMeanC[night] = from.ballMeanC[night];
-    edgeIceMax[night] = from.edgeIceMax[night];
-    coreIceMin[night] = from.coreIceMin[night];
-    airMinC[night] = from.airMinC[night];
-    airMinHour[night] = from.airMinHour[night];
-    airMeanC[night] = from.airMeanC[night];
+  /** Copies nights of another trace. */
+  void copyNights(BallTrace from, int fromInclusive, int toExclusive) {
+    int nights = toExclusive - fromInclusive;
+    System.arraycopy(from.ballMinC, fromInclusive, ballMinC, fromInclusive, nights);
+    System.arraycopy(from.ballMinHour, fromInclusive, ballMinHour, fromInclusive, nights);
+    System.arraycopy(from.ballMeanC, fromInclusive, ballMeanC, fromInclusive, nights);
+    System.arraycopy(from.edgeIceMax, fromInclusive, edgeIceMax, fromInclusive, nights);
+    System.arraycopy(from.coreIceMin, fromInclusive, coreIceMin, fromInclusive, nights);
+    System.arraycopy(from.airMinC, fromInclusive, airMinC, fromInclusive, nights);
+    System.arraycopy(from.airMinHour, fromInclusive, airMinHour, fromInclusive, nights);
+    System.arraycopy(from.airMeanC, fromInclusive, airMeanC, fromInclusive, nights);
   }
 }

@@ -173,9 +173,11 @@ public final class Simulator {
         passage.live(night++, place);
         continue;
       }
-      for (; night < winter.nights() && placeByNight[night] == place; night++) {
-        passage.trace.copyNight(known.trace(), night);
+      int from = night;
+      while (night < winter.nights() && placeByNight[night] == place) {
+        night++;
       }
+      passage.trace.copyNights(known.trace(), from, night);
       passage.ball.hold(known.edgeJ()[night], known.coreJ()[night]);
     }
     return passage.trace;

@@ -20,7 +20,7 @@ class BallTraceCopyTest {
       from.airMeanC()[n] = -2 - n;
     }
     BallTrace to = BallTrace.ofNights(3);
-    to.copyNight(from, 1);
+    to.copyNights(from, 1, 2);
     assertEquals(3, to.nights());
     assertArrayEquals(new double[] {0, -2, 0}, to.ballMinC());
     assertArrayEquals(new int[] {0, 44, 0}, to.ballMinHour());
