@@ -54,18 +54,16 @@ public final class CalendarPdf {
       SeasonReport report, Palette palette, Optional<PaperFont> font, OutputStream out)
       throws IOException {
     Typefaces type = new Typefaces(palette, font);
-    // The first round only counts: each page names the number of pages.
-    int pages = layOut(report, type, OutputStream.nullOutputStream(), 0);
     ByteArrayOutputStream file = new ByteArrayOutputStream();
-    layOut(report, type, file, pages);
+    int pages = layOut(report, type, file);
     file.writeTo(out);
     return new Result(type.missing(), pages);
   }
 
-  private static int layOut(SeasonReport report, Typefaces type, OutputStream out, int pages) {
+  private static int layOut(SeasonReport report, Typefaces type, OutputStream out) {
     Words words = Words.of(report.language());
     Imprint imprint = Imprint.of(report);
-    Pages paper = new Pages(imprint, new PageFrame(imprint, type, words, pages), type, out);
+    Pages paper = new Pages(imprint, new PageFrame(imprint, type, words), type, out);
     CellBoxes boxes = new CellBoxes(type, new Display(words));
     new FrontPage(paper, type, words).add(report);
     for (Section section : forPaper(report, true)) {

@@ -49,10 +49,8 @@ public final class HandOutPdf {
     for (HandOut edition : editions) {
       type = new Typefaces(palette, font);
       HandOutPdf pdf = new HandOutPdf(edition, type);
-      // The first round only counts: each page names the number of pages.
-      pages = pdf.layOut(OutputStream.nullOutputStream(), HandOut.MOST_PAGES);
       file.reset();
-      pdf.layOut(file, pages);
+      pages = pdf.layOut(file);
       if (pages <= HandOut.MOST_PAGES) {
         break;
       }
@@ -61,10 +59,10 @@ public final class HandOutPdf {
     return new CalendarPdf.Result(type.missing(), pages);
   }
 
-  private int layOut(OutputStream out, int count) {
+  private int layOut(OutputStream out) {
     Imprint imprint = Imprint.of(handOut);
     Words words = Words.of(handOut.language());
-    Pages pages = new Pages(imprint, new PageFrame(imprint, type, words, FRAME, count), type, out);
+    Pages pages = new Pages(imprint, new PageFrame(imprint, type, words, FRAME), type, out);
     pages.add(title());
     for (HandOut.Part part : handOut.parts()) {
       pages.addGap(8);

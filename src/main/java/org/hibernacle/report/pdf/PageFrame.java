@@ -2,13 +2,20 @@ package org.hibernacle.report.pdf;
 
 import com.lowagie.text.Document;
 import com.lowagie.text.Rectangle;
+import com.lowagie.text.pdf.PdfContentByte;
 import com.lowagie.text.pdf.PdfPCell;
 import com.lowagie.text.pdf.PdfPTable;
 import com.lowagie.text.pdf.PdfPageEventHelper;
+import com.lowagie.text.pdf.PdfTemplate;
 import com.lowagie.text.pdf.PdfWriter;
+import java.util.ArrayList;
+import java.util.List;
 import org.hibernacle.report.Words;
 
-/** What stands at the head and foot of each page. */
+/**
+ * What stands at the head and foot of each page. How many pages there are is known only at the end,
+ * so each foot keeps an empty box until then.
+ */
 final class PageFrame extends PdfPageEventHelper {
   /** From the edge of the paper; printers reach this far. */
   static final float EDGE = 28;
@@ -20,24 +27,18 @@ final class PageFrame extends PdfPageEventHelper {
   private final Typefaces type;
   private final Words words;
   private final Style style;
-  private final int pages;
+  private final List<PdfTemplate> counts = new ArrayList<>();
 
-  PageFrame(Imprint imprint, Typefaces type, Words words, int pages) {
-    this(imprint, type, words, Style.FRAME, pages);
+  PageFrame(Imprint imprint, Typefaces type, Words words) {
+    this(imprint, type, words, Style.FRAME);
   }
 
-  /**
-   * With words of another size.
-   *
-   * @param style of the words
-   * @param pages printed as the number of pages
-   */
-  PageFrame(Imprint imprint, Typefaces type, Words words, Style style, int pages) {
+  /** With words of another size. */
+  PageFrame(Imprint imprint, Typefaces type, Words words, Style style) {
     this.style = style;
     this.imprint = imprint;
     this.type = type;
     this.words = words;
-    this.pages = pages;
   }
 
   /** From the edge of the paper to the first line below the head, in points. */
@@ -47,7 +48,7 @@ final class PageFrame extends PdfPageEventHelper {
 
   /** From the edge of the paper to the last line above the foot, in points. */
   float bottomMargin(float width) {
-    return EDGE + foot(width, pages).getTotalHeight() + GAP;
+    return EDGE + foot(width).getTotalHeight() + GAP;
   }
 
   @Override
@@ -64,9 +65,28 @@ final class PageFrame extends PdfPageEventHelper {
               document.getPageSize().getTop() - EDGE,
               writer.getDirectContent());
     }
-    PdfPTable foot = foot(width, page);
-    foot.writeSelectedRows(
-        0, -1, document.left(), EDGE + foot.getTotalHeight(), writer.getDirectContent());
+    PdfPTable foot = foot(width);
+    float height = foot.getTotalHeight();
+    PdfContentByte content = writer.getDirectContent();
+    foot.writeSelectedRows(0, -1, document.left(), EDGE + height, content);
+    PdfTemplate count = content.createTemplate(COUNT_WIDTH, height);
+    content.addTemplate(count, document.right() - COUNT_WIDTH, EDGE);
+    counts.add(count);
+  }
+
+  @Override
+  public void onCloseDocument(PdfWriter writer, Document document) {
+    for (int page = 1; page <= counts.size(); page++) {
+      PdfTemplate count = counts.get(page - 1);
+      PdfPTable table = Cells.table(1);
+      table.setTotalWidth(COUNT_WIDTH);
+      table.addCell(Cells.right(line(count(page, counts.size()), style.asBold(), 0)));
+      table.writeSelectedRows(0, -1, 0, count.getHeight(), count);
+    }
+  }
+
+  private String count(int page, int pages) {
+    return words.text("paper.page", page, pages);
   }
 
   private PdfPTable head(float width) {
@@ -77,12 +97,11 @@ final class PageFrame extends PdfPageEventHelper {
     return table;
   }
 
-  private PdfPTable foot(float width, int page) {
+  private PdfPTable foot(float width) {
     PdfPTable table = Cells.table(width - COUNT_WIDTH, COUNT_WIDTH);
     table.setTotalWidth(width);
     table.addCell(line(imprint.pageFooter(), style, Rectangle.TOP));
-    table.addCell(
-        Cells.right(line(words.text("paper.page", page, pages), style.asBold(), Rectangle.TOP)));
+    table.addCell(line("", style, Rectangle.TOP));
     return table;
   }
 

@@ -28,7 +28,7 @@ class PaperColumnsTest {
     type = new Typefaces(Palette.standard(), Optional.empty());
     boxes = new CellBoxes(type, new Display(words));
     Imprint imprint = Imprint.of(PaperReports.season());
-    PageFrame frame = new PageFrame(imprint, type, words, 1);
+    PageFrame frame = new PageFrame(imprint, type, words);
     pages = new Pages(imprint, frame, type, OutputStream.nullOutputStream());
   }
 
