@@ -11,14 +11,17 @@ import java.util.stream.Stream;
  */
 final class KnownBreaks {
   private final WintersOnFile winters;
-  private final int[][][] withMargin;
-  private final int[][][] ofLimit;
+
+  /** Short, since these are what takes memory in large gardens; {@link Cost} keeps them small. */
+  private final short[][][] withMargin;
+
+  private final short[][][] ofLimit;
 
   KnownBreaks(WintersOnFile winters) {
     this.winters = winters;
     int nights = winters.season().days();
-    withMargin = new int[winters.count()][winters.places().size()][nights];
-    ofLimit = new int[winters.count()][winters.places().size()][nights];
+    withMargin = new short[winters.count()][winters.places().size()][nights];
+    ofLimit = new short[winters.count()][winters.places().size()][nights];
   }
 
   private KnownBreaks(KnownBreaks other) {
@@ -32,10 +35,10 @@ final class KnownBreaks {
     return new KnownBreaks(this);
   }
 
-  private static int[][][] copy(int[][][] ticks) {
+  private static short[][][] copy(short[][][] ticks) {
     return Stream.of(ticks)
-        .map(places -> Stream.of(places).map(int[]::clone).toArray(int[][]::new))
-        .toArray(int[][][]::new);
+        .map(places -> Stream.of(places).map(short[]::clone).toArray(short[][]::new))
+        .toArray(short[][][]::new);
   }
 
   /** Takes in what lives have met. */
@@ -55,8 +58,8 @@ final class KnownBreaks {
     }
   }
 
-  private static void raise(int[] known, int night, int ticks) {
-    known[night] = Math.max(known[night], Math.min(ticks, Cost.MOST_BROKEN_PER_NIGHT));
+  private static void raise(short[] known, int night, int ticks) {
+    known[night] = (short) Math.max(known[night], Math.min(ticks, Cost.MOST_BROKEN_PER_NIGHT));
   }
 
   /**
@@ -67,7 +70,7 @@ final class KnownBreaks {
   int[][] worst(Set<Integer> excused) {
     int[][] worst = new int[winters.places().size()][winters.season().days()];
     for (int w = 0; w < withMargin.length; w++) {
-      int[][] counts = excused.contains(w) ? ofLimit[w] : withMargin[w];
+      short[][] counts = excused.contains(w) ? ofLimit[w] : withMargin[w];
       for (int p = 0; p < worst.length; p++) {
         for (int n = 0; n < worst[p].length; n++) {
           worst[p][n] = Math.max(worst[p][n], counts[p][n]);
