@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.hibernacle.input.EarlierPlan;
 import org.hibernacle.input.Problems;
+import org.hibernacle.model.AsPlanned;
 import org.hibernacle.model.Season;
 import org.hibernacle.report.EarlierLog;
 
@@ -50,6 +51,13 @@ record EarlierPlans(Optional<EarlierPlan> inFolder, Optional<EarlierPlan> given)
   /** The plan of that season that the keeper knows. */
   Optional<EarlierPlan> known(Season season) {
     return of(season, given, inFolder).findFirst();
+  }
+
+  /**
+   * What the keeper knows as planned, with what was ticked in either plan; empty if there is none.
+   */
+  Optional<AsPlanned> asPlanned(Season season) {
+    return of(season, given, inFolder).map(EarlierPlan::asPlanned).reduce(AsPlanned::with);
   }
 
   private static Stream<EarlierPlan> of(

@@ -36,6 +36,7 @@ import org.hibernacle.report.PlantStory;
 import org.hibernacle.report.ReportAuthor;
 import org.hibernacle.report.RunFacts;
 import org.hibernacle.report.SeasonReport;
+import org.hibernacle.report.Ticks;
 import org.hibernacle.report.Words;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -185,6 +186,15 @@ final class PlanCommand implements Callable<Integer> {
     if (plan.isEmpty()) {
       return noWinter(problems);
     }
+    earlier
+        .asPlanned(plan.get().season())
+        .ifPresent(
+            before ->
+                Ticks.withoutWork(plan.get(), before)
+                    .forEach(
+                        tick ->
+                            problems.note(
+                                tick.code(), tick.where(), tick.found(), tick.consequence())));
     if (!quiet && !answer.json()) {
       ProblemPrinter.printBriefly(
           Stream.concat(problems.sorted().stream(), plan.get().notes().stream()).toList(), err());
@@ -325,7 +335,7 @@ final class PlanCommand implements Callable<Integer> {
         options(plan),
         List.of(),
         earlier.withLog(plan.season()).map(EarlierPlan::log),
-        earlier.known(plan.season()).map(EarlierPlan::asPlanned));
+        earlier.asPlanned(plan.season()));
   }
 
   private int report(

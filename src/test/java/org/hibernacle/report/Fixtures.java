@@ -22,6 +22,7 @@ import org.hibernacle.model.Diagnostic;
 import org.hibernacle.model.Diagnostic.Severity;
 import org.hibernacle.model.Inventory;
 import org.hibernacle.model.Light;
+import org.hibernacle.model.LogSheet;
 import org.hibernacle.model.MovePlanned;
 import org.hibernacle.model.Place;
 import org.hibernacle.model.PlaceKind;
@@ -108,7 +109,7 @@ public final class Fixtures {
     return facts(Optional.empty());
   }
 
-  public static RunFacts facts(Optional<SheetTable> earlierLog) {
+  public static RunFacts facts(Optional<LogSheet> earlierLog) {
     return new RunFacts(
         "0.1.0",
         List.of(
@@ -273,14 +274,13 @@ public final class Fixtures {
 
   /** Facts of a run after a plan that had one date of every plant otherwise. */
   public static RunFacts afterAnotherPlan(SeasonPlan plan) {
-    Words words = Words.of(Locale.ENGLISH);
     List<MovePlanned> moves =
         plan.movesByDate().stream()
             .map(
                 pm ->
                     new MovePlanned(
                         pm.plan().plant().id(),
-                        words.of("move", pm.move().kind()),
+                        pm.move().kind().name(),
                         pm.move().date().minusDays(7),
                         pm.move().to().name()))
             .toList();

@@ -4,10 +4,14 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.time.ZoneOffset;
 import java.util.Date;
+import java.util.List;
 import java.util.Optional;
 import org.apache.poi.ooxml.POIXMLProperties.CoreProperties;
+import org.apache.poi.ss.usermodel.SheetVisibility;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.util.LocaleUtil;
 import org.apache.poi.util.Reproducibility;
+import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.hibernacle.model.SheetTable;
@@ -29,6 +33,9 @@ public final class WorkbookWriter {
 
   /** Name given to each sheet that is not the keeper's inventory. */
   public static final String REPORT_SHEET_NAME = "HibernacleReport";
+
+  /** Name of the cells in which a plan tells programs about itself. */
+  public static final String RECORD_NAME = "HibernacleRecord";
 
   /** Layout written by this class. */
   public static final int FORMAT = 1;
@@ -91,11 +98,34 @@ public final class WorkbookWriter {
     }
     overview.finish();
     sheets.lists().finish(sheets);
+    record(sheets, report.forScreen().record());
     sheets.formulas().finish();
     sheets.leads().finish();
     sheets.patterns().finish(sheets.names());
     Formulas.define(workbook, FORMAT_NAME, Integer.toString(FORMAT));
     describe(workbook, report);
+  }
+
+  /** Puts the record on a sheet that no keeper meets. */
+  private static void record(Sheets sheets, List<List<String>> lines) {
+    if (lines.isEmpty()) {
+      return;
+    }
+    XSSFSheet sheet = sheets.addOwn(sheets.words().text("workbook.record"));
+    int width = 1;
+    for (int i = 0; i < lines.size(); i++) {
+      XSSFRow row = sheet.createRow(i);
+      for (String text : lines.get(i)) {
+        row.createCell(Math.max(0, row.getLastCellNum())).setCellValue(text);
+      }
+      width = Math.max(width, lines.get(i).size());
+    }
+    CellRangeAddress cells = new CellRangeAddress(0, lines.size() - 1, 0, width - 1);
+    Formulas.define(
+        sheets.workbook(), RECORD_NAME, cells.formatAsString(sheet.getSheetName(), true));
+    sheets
+        .workbook()
+        .setSheetVisibility(sheets.workbook().getSheetIndex(sheet), SheetVisibility.VERY_HIDDEN);
   }
 
   private static Sheets sheets(
