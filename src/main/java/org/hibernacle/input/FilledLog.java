@@ -104,15 +104,10 @@ public final class FilledLog {
         : Optional.of(new SeasonLog(season.get(), planned, inAndOut(), winters(), entries));
   }
 
-  /** The season is that of the first week of the plan's occupancy. */
+  /** The season that the plan tells, or else that of the first week of its occupancy. */
   private Optional<Season> season() {
     Optional<LocalDate> first =
-        PlanSheet.find(file, book, PlanTable.OCCUPANCY, problems)
-            .flatMap(
-                sheet ->
-                    sheet.rows().stream()
-                        .flatMap(r -> sheet.day(r, PlanColumn.WEEK).stream())
-                        .min(Comparator.naturalOrder()));
+        PlanRecord.of(book).seasonStart().or(this::firstWeek);
     if (first.isEmpty()) {
       problems.error(
           Code.NO_SEASON,
@@ -121,6 +116,16 @@ public final class FilledLog {
           "the sheet \"Occupancy\" as the season plan was written, with its weeks");
     }
     return first.map(day -> Season.containing(day, inventory.settings().southern()));
+  }
+
+  private Optional<LocalDate> firstWeek() {
+    return
+        PlanSheet.find(file, book, PlanTable.OCCUPANCY, problems)
+            .flatMap(
+                sheet ->
+                    sheet.rows().stream()
+                        .flatMap(r -> sheet.day(r, PlanColumn.WEEK).stream())
+                        .min(Comparator.naturalOrder()));
   }
 
   private List<PlannedMove> moves(PlanSheet sheet) {

@@ -111,6 +111,13 @@ record PlanRecord(List<List<String>> lines) {
         .findFirst();
   }
 
+  /** First day of the season that was planned. */
+  Optional<LocalDate> seasonStart() {
+    return about("season", 1).stream()
+        .flatMap(line -> DayText.read(line.get(0)).stream())
+        .findFirst();
+  }
+
   /** What the plan told calendar programs; empty where it does not say, or not legibly. */
   Optional<Published> published() {
     try {

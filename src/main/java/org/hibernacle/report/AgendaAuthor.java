@@ -143,7 +143,9 @@ public final class AgendaAuthor {
       boolean over = !event.kind().isEmpty() && event.day().isBefore(m.asOf());
       if (!ids.contains(event.id()) && (event.dropped() || !(over || isDone(event)))) {
         String text =
-            m.words().text(event.kind().isEmpty() ? "agenda.dropped" : "agenda.dropped-task");
+            event.kind().isEmpty()
+                ? m.words().text("agenda.dropped")
+                : m.words().text("agenda.dropped-task");
         entries.add(
             new Agenda.Entry(
                 event.id(),

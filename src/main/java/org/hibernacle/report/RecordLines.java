@@ -11,7 +11,8 @@ import org.hibernacle.report.Section.Column;
 
 /**
  * What the workbook of a plan says of itself, so that a later run understands it whatever its
- * language: the words it uses for what is read back, and what it told calendar programs.
+ * language: the words it uses for what is read back, its season, and what it told calendar
+ * programs.
  *
  * <p>{@code word, log.outcome, Outcome} is the heading of a column, {@code word, outcome.DEAD,
  * dead} a word of a list, {@code word, section.log, Log} the name of a sheet.
@@ -32,6 +33,7 @@ final class RecordLines {
     RecordLines record = new RecordLines(m);
     sections.stream().filter(s -> READ_BACK.contains(s.id())).forEach(record::headings);
     record.words();
+    record.lines.add(List.of("season", m.plan().season().start().toString()));
     record.agenda();
     return record.lines;
   }

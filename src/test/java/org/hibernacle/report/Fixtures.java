@@ -27,9 +27,11 @@ import org.hibernacle.model.MovePlanned;
 import org.hibernacle.model.Place;
 import org.hibernacle.model.PlaceKind;
 import org.hibernacle.model.Plant;
+import org.hibernacle.model.Published;
 import org.hibernacle.model.Season;
 import org.hibernacle.model.Settings;
 import org.hibernacle.model.SheetTable;
+import org.hibernacle.model.Tick;
 import org.hibernacle.planning.Caution;
 import org.hibernacle.planning.Help;
 import org.hibernacle.planning.InSeason;
@@ -294,6 +296,44 @@ public final class Fixtures {
         facts.remarks(),
         facts.earlierLog(),
         Optional.of(new AsPlanned(ids, moves)));
+  }
+
+  /** The same with other work. */
+  public static SeasonPlan withTasks(SeasonPlan plan, List<Task> tasks) {
+    return new SeasonPlan(
+        plan.season(),
+        plan.inventory(),
+        plan.caution(),
+        plan.winters(),
+        plan.plants(),
+        plan.places(),
+        tasks,
+        plan.traces(),
+        plan.notes());
+  }
+
+  /** Facts of a run after a plan that told calendar programs this, and in which this was ticked. */
+  public static RunFacts afterPublishing(SeasonPlan plan, Agenda agenda, List<Tick> ticks) {
+    RunFacts facts = afterAnotherPlan(plan);
+    AsPlanned before = facts.before().orElseThrow();
+    List<Published.Event> events =
+        agenda.entries().stream()
+            .map(
+                e ->
+                    new Published.Event(
+                        e.id(), e.day(), e.title(), e.kind(), e.place(), e.dropped()))
+            .toList();
+    Published published =
+        new Published(agenda.revision(), agenda.dated(), agenda.digest(), events);
+    return new RunFacts(
+        facts.programVersion(),
+        facts.inputs(),
+        facts.diagnostics(),
+        facts.options(),
+        facts.remarks(),
+        facts.earlierLog(),
+        Optional.of(
+            new AsPlanned(before.plantIds(), before.moves(), ticks, Optional.of(published))));
   }
 
   /** The moves of its first plants alone. */

@@ -255,7 +255,7 @@ class WorkbookWriterTest {
           .filter(s -> s.media().contains(Medium.WORKBOOK))
           .forEach(s -> expected.add(s.title()));
       REPORT.carried().forEach(t -> expected.add(t.name()));
-      expected.addAll(List.of("Overview", "Lists"));
+      expected.addAll(List.of("Overview", "Lists", "Record"));
       Set<String> found = new TreeSet<>();
       workbook.sheetIterator().forEachRemaining(sheet -> found.add(sheet.getSheetName()));
       assertEquals(expected, found);
