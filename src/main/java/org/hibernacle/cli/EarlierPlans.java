@@ -9,7 +9,9 @@ import org.hibernacle.input.EarlierPlan;
 import org.hibernacle.input.Problems;
 import org.hibernacle.model.AsPlanned;
 import org.hibernacle.model.Season;
+import org.hibernacle.planning.SeasonPlan;
 import org.hibernacle.report.EarlierLog;
+import org.hibernacle.report.Ticks;
 
 /**
  * Season plans written before this run: the one in the output folder, which is about to be
@@ -39,6 +41,22 @@ record EarlierPlans(Optional<EarlierPlan> inFolder, Optional<EarlierPlan> given)
         .map(plan -> new EarlierLog(plan.log()))
         .filter(log -> log.isFilledIn() && !log.isOf(season))
         .isPresent();
+  }
+
+  /** Whether the folder holds a plan of another winter with ticks. */
+  boolean wouldLoseTicks(Season season) {
+    return inFolder
+        .filter(plan -> !plan.ticks().isEmpty() && !new EarlierLog(plan.log()).isOf(season))
+        .isPresent();
+  }
+
+  /** Tells which ticks belong to nothing in the new plan. */
+  void tellTicksWithoutWork(SeasonPlan plan, Problems problems) {
+    asPlanned(plan.season()).stream()
+        .flatMap(before -> Ticks.withoutWork(plan, before).stream())
+        .forEach(
+            tick ->
+                problems.note(tick.code(), tick.where(), tick.found(), tick.consequence()));
   }
 
   /** The plan of that season whose log is carried on: a filled-in one, or else any. */

@@ -36,7 +36,6 @@ import org.hibernacle.report.PlantStory;
 import org.hibernacle.report.ReportAuthor;
 import org.hibernacle.report.RunFacts;
 import org.hibernacle.report.SeasonReport;
-import org.hibernacle.report.Ticks;
 import org.hibernacle.report.Words;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -186,15 +185,8 @@ final class PlanCommand implements Callable<Integer> {
     if (plan.isEmpty()) {
       return noWinter(problems);
     }
-    earlier
-        .asPlanned(plan.get().season())
-        .ifPresent(
-            before ->
-                Ticks.withoutWork(plan.get(), before)
-                    .forEach(
-                        tick ->
-                            problems.note(
-                                tick.code(), tick.where(), tick.found(), tick.consequence())));
+    earlier.tellTicksWithoutWork(plan.get(), problems);
+    Optional<OutputFile> kept = KeptPlan.of(folder, earlier, plan.get().season(), problems);
     if (!quiet && !answer.json()) {
       ProblemPrinter.printBriefly(
           Stream.concat(problems.sorted().stream(), plan.get().notes().stream()).toList(), err());
@@ -215,7 +207,7 @@ final class PlanCommand implements Callable<Integer> {
       err().println(outside.get());
       return stopped(ExitCode.WRONG_USE, problems);
     }
-    return report(plan.get(), problems, folder, earlier, look);
+    return report(plan.get(), problems, folder, earlier, look, kept);
   }
 
   /** Tells the problems known by then, to a script on the output that it reads. */
@@ -339,12 +331,17 @@ final class PlanCommand implements Callable<Integer> {
   }
 
   private int report(
-      SeasonPlan plan, Problems problems, OutputFolder folder, EarlierPlans earlier, Look look)
+      SeasonPlan plan,
+      Problems problems,
+      OutputFolder folder,
+      EarlierPlans earlier,
+      Look look,
+      Optional<OutputFile> kept)
       throws IOException {
     Words words = Words.of(plan.inventory().settings().language());
     RunFacts facts = facts(plan, problems, earlier);
     SeasonReport report = ReportAuthor.write(plan, facts, words);
-    List<OutputFile> files = new ArrayList<>();
+    List<OutputFile> files = new ArrayList<>(kept.stream().toList());
     files.add(look.workbook(WORKBOOK, report));
     files.add(look.paper(CALENDAR, report));
     files.addAll(extras.files(plan, facts, words, report, look, problems));

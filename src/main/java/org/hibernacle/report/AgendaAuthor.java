@@ -86,7 +86,7 @@ public final class AgendaAuthor {
 
   /** Sixteen hexadecimal digits that change when what is planned does. */
   private static String digest(List<Agenda.Entry> entries) {
-    return RunFacts.sha256(
+    return RunFacts.digest(
         entries.stream().filter(e -> !e.dropped()).map(Agenda.Entry::toString).toList());
   }
 

@@ -67,11 +67,11 @@ public record RunFacts(
     lines.add(programVersion);
     inputs.forEach(input -> lines.add("input " + input.sha256()));
     options.forEach(option -> lines.add("option " + option));
-    return sha256(lines);
+    return digest(lines);
   }
 
   /** Sixteen hexadecimal digits that change when a line does. */
-  static String sha256(List<String> lines) {
+  public static String digest(List<String> lines) {
     StringBuilder text = new StringBuilder();
     lines.forEach(line -> text.append(line).append('\n'));
     try {

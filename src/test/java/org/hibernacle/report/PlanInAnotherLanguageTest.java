@@ -9,10 +9,14 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.AreaReference;
 import org.apache.poi.xssf.usermodel.XSSFRow;
@@ -27,6 +31,7 @@ import org.hibernacle.model.Outcome;
 import org.hibernacle.model.SeasonLog;
 import org.hibernacle.model.Tick;
 import org.hibernacle.planning.SeasonPlan;
+import org.hibernacle.planning.Task;
 import org.hibernacle.report.xlsx.WorkbookWriter;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -35,16 +40,36 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** A plan says the same to the program in whatever language it says it to the keeper. */
 class PlanInAnotherLanguageTest {
-  private static final SeasonPlan PLAN = Fixtures.plan();
+  private static final SeasonPlan PLAN = plan();
   private static final String ID = PLAN.plants().get(1).plant().id();
   private static final LocalDate CARRIED = LocalDate.of(2026, 11, 15);
   private static final LocalDate NOTICED = LocalDate.of(2027, 4, 2);
+
+  private static byte[] inEnglish = {};
+  private static byte[] inOther = {};
 
   @TempDir Path folder;
 
   @BeforeAll
   static void writeTheBundle() throws IOException {
     SecondLanguageTest.writeTheBundle();
+    inEnglish = filledIn(english(), book -> {});
+    inOther = filledIn(other(), book -> {});
+  }
+
+  /** With nights in and out, which a review reads. */
+  private static SeasonPlan plan() {
+    SeasonPlan plan = Fixtures.plan();
+    List<Task> tasks = new ArrayList<>(plan.tasks());
+    tasks.add(
+        new Task(
+            Task.Kind.IN_AND_OUT,
+            LocalDate.of(2027, 3, 20),
+            LocalDate.of(2027, 4, 10),
+            Fixtures.SHED.name(),
+            List.of(plan.plants().get(0).plant().id(), plan.plants().get(2).plant().id()),
+            OptionalDouble.of(5)));
+    return Fixtures.withTasks(plan, tasks);
   }
 
   @AfterAll
@@ -149,10 +174,23 @@ class PlanInAnotherLanguageTest {
         .toList();
   }
 
+  /** The log without what follows by formulas, which an office program works out anew. */
+  private static List<List<Object>> entered(EarlierPlan plan) {
+    List<String> ids = plan.log().ids();
+    return plan.log().table().rows().stream()
+        .map(
+            row ->
+                IntStream.range(0, ids.size())
+                    .filter(i -> !ids.get(i).startsWith("days-"))
+                    .mapToObj(row::get)
+                    .toList())
+        .toList();
+  }
+
   private static void assertSame(EarlierPlan expected, EarlierPlan found) {
     assertEquals(expected.moves(), found.moves());
     assertEquals(expected.log().ids(), found.log().ids());
-    assertEquals(expected.log().table().rows(), found.log().table().rows());
+    assertEquals(entered(expected), entered(found));
     assertEquals(wordless(expected), wordless(found));
     assertEquals(2, found.ticks().size());
     assertTrue(found.ticks().stream().noneMatch(t -> t.kind().isEmpty()));
@@ -163,21 +201,22 @@ class PlanInAnotherLanguageTest {
 
   @Test
   void aReviewReadsTheSame() throws IOException {
-    SeasonLog expected = log(filledIn(english(), book -> {}));
-    assertEquals(expected, log(filledIn(other(), book -> {})));
+    SeasonLog expected = log(inEnglish);
+    assertEquals(expected, log(inOther));
     LogEntry entry =
         expected.entries().stream().filter(e -> e.id().equals(ID)).findFirst().orElseThrow();
     assertEquals(Optional.of(Outcome.BRANCHES), entry.outcome());
     assertEquals(Optional.of(IfBlank.NOT_MOVED), entry.ifBlank());
     assertEquals(Optional.of(NOTICED), entry.noticed());
-    assertTrue(!expected.inAndOut().isEmpty() && !expected.winters().isEmpty());
+    assertEquals(2, expected.inAndOut().size());
+    assertEquals(PLAN.winters().size(), expected.winters().size());
   }
 
   /** The next plan, whatever its own language, has log and ticks in its own words. */
   @Test
   void aPlanMadeOverItIsTheSame() throws IOException {
-    EarlierPlan first = earlier(filledIn(english(), book -> {}));
-    EarlierPlan second = earlier(filledIn(other(), book -> {}));
+    EarlierPlan first = earlier(inEnglish);
+    EarlierPlan second = earlier(inOther);
     assertSame(first, second);
     for (Words words : List.of(english(), other())) {
       SeasonReport expected = report(words, Optional.of(first));
@@ -226,11 +265,15 @@ class PlanInAnotherLanguageTest {
             rename(book, table, "My " + table);
           }
         };
-    EarlierPlan first = earlier(filledIn(english(), edit));
-    EarlierPlan second = earlier(filledIn(other(), edit));
-    assertSame(first, second);
+    byte[] edited = filledIn(other(), edit);
+    EarlierPlan found = earlier(edited);
+    EarlierPlan expected = earlier(inEnglish);
+    assertEquals(Set.copyOf(expected.moves()), Set.copyOf(found.moves()));
+    assertEquals(Set.copyOf(wordless(expected)), Set.copyOf(wordless(found)));
+    assertEquals(log(inEnglish).entries(), log(edited).entries());
+    Section log = report(english(), Optional.of(expected)).section("log");
     assertEquals(
-        log(filledIn(english(), book -> {})).entries(), log(filledIn(other(), edit)).entries());
+        log.rows().size(), report(english(), Optional.of(found)).section("log").rows().size());
   }
 
   /**
@@ -241,8 +284,8 @@ class PlanInAnotherLanguageTest {
   void anOfficeProgramKeepsIt() throws IOException {
     byte[] saved = Files.readAllBytes(Path.of("src/test/resources/plans/saved-elsewhere.xlsx"));
     EarlierPlan plan = earlier(saved);
-    assertSame(earlier(filledIn(english(), book -> {})), plan);
-    assertEquals(log(filledIn(english(), book -> {})), log(saved));
+    assertSame(earlier(inEnglish), plan);
+    assertEquals(log(inEnglish), log(saved));
   }
 
   @Test
@@ -251,7 +294,7 @@ class PlanInAnotherLanguageTest {
         book -> book.removeSheetAt(book.getSheetIndex(book.getSheet("Record")));
     byte[] bytes = filledIn(english(), forget);
     EarlierPlan plan = earlier(bytes);
-    assertEquals(earlier(filledIn(english(), book -> {})).moves(), plan.moves());
-    assertEquals(earlier(filledIn(english(), book -> {})).log(), plan.log());
+    assertEquals(earlier(inEnglish).moves(), plan.moves());
+    assertEquals(earlier(inEnglish).log(), plan.log());
   }
 }

@@ -3,9 +3,12 @@ package org.hibernacle.report.xlsx;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.Date;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.apache.poi.ooxml.POIXMLProperties.CoreProperties;
 import org.apache.poi.ss.usermodel.SheetVisibility;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -98,19 +101,27 @@ public final class WorkbookWriter {
     }
     overview.finish();
     sheets.lists().finish(sheets);
-    record(sheets, report.forScreen().record());
     sheets.formulas().finish();
     sheets.leads().finish();
     sheets.patterns().finish(sheets.names());
+    record(sheets, report);
     Formulas.define(workbook, FORMAT_NAME, Integer.toString(FORMAT));
     describe(workbook, report);
   }
 
   /** Puts the record on a sheet that no keeper meets. */
-  private static void record(Sheets sheets, List<List<String>> lines) {
-    if (lines.isEmpty()) {
+  private static void record(Sheets sheets, SeasonReport report) {
+    if (report.forScreen().record().isEmpty()) {
       return;
     }
+    Set<String> ticked =
+        report.sections().stream()
+            .flatMap(section -> section.columns().stream())
+            .filter(column -> column.entry().kind() == Section.Entry.Kind.TICK)
+            .map(Section.Column::heading)
+            .collect(Collectors.toSet());
+    List<List<String>> lines = new ArrayList<>(report.forScreen().record());
+    lines.add(Seal.line(sheets.workbook(), ticked));
     XSSFSheet sheet = sheets.addOwn(sheets.words().text("workbook.record"));
     int width = 1;
     for (int i = 0; i < lines.size(); i++) {
