@@ -55,8 +55,7 @@ record EarlierPlans(Optional<EarlierPlan> inFolder, Optional<EarlierPlan> given)
     asPlanned(plan.season()).stream()
         .flatMap(before -> Ticks.withoutWork(plan, before).stream())
         .forEach(
-            tick ->
-                problems.note(tick.code(), tick.where(), tick.found(), tick.consequence()));
+            tick -> problems.note(tick.code(), tick.where(), tick.found(), tick.consequence()));
   }
 
   /** The plan of that season whose log is carried on: a filled-in one, or else any. */

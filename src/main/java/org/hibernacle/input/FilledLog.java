@@ -106,8 +106,7 @@ public final class FilledLog {
 
   /** The season that the plan tells, or else that of the first week of its occupancy. */
   private Optional<Season> season() {
-    Optional<LocalDate> first =
-        PlanRecord.of(book).seasonStart().or(this::firstWeek);
+    Optional<LocalDate> first = PlanRecord.of(book).seasonStart().or(this::firstWeek);
     if (first.isEmpty()) {
       problems.error(
           Code.NO_SEASON,
@@ -119,13 +118,12 @@ public final class FilledLog {
   }
 
   private Optional<LocalDate> firstWeek() {
-    return
-        PlanSheet.find(file, book, PlanTable.OCCUPANCY, problems)
-            .flatMap(
-                sheet ->
-                    sheet.rows().stream()
-                        .flatMap(r -> sheet.day(r, PlanColumn.WEEK).stream())
-                        .min(Comparator.naturalOrder()));
+    return PlanSheet.find(file, book, PlanTable.OCCUPANCY, problems)
+        .flatMap(
+            sheet ->
+                sheet.rows().stream()
+                    .flatMap(r -> sheet.day(r, PlanColumn.WEEK).stream())
+                    .min(Comparator.naturalOrder()));
   }
 
   private List<PlannedMove> moves(PlanSheet sheet) {

@@ -169,7 +169,14 @@ class PlanInAnotherLanguageTest {
         .map(
             t ->
                 new Tick(
-                    "", t.mark(), t.moving(), t.kind(), "", t.from(), t.to(), t.place(),
+                    "",
+                    t.mark(),
+                    t.moving(),
+                    t.kind(),
+                    "",
+                    t.from(),
+                    t.to(),
+                    t.place(),
                     t.plantIds()))
         .toList();
   }

@@ -52,21 +52,25 @@ public final class Seal {
    */
   public static boolean isBroken(byte[] bytes) throws IOException {
     try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(bytes))) {
-      XSSFSheet record = sheetOf(workbook, WorkbookWriter.RECORD_NAME);
-      if (record == null) {
-        return true;
-      }
-      String seal = "";
-      Set<String> done = new HashSet<>();
-      for (Row row : record) {
-        if (text(row, 0).equals(LINE)) {
-          seal = text(row, 1);
-        } else if (text(row, 1).endsWith(".done")) {
-          done.add(text(row, 2));
-        }
-      }
-      return !seal.equals(new Seal(workbook).digest(done));
+      return isBroken(workbook);
     }
+  }
+
+  static boolean isBroken(XSSFWorkbook workbook) {
+    XSSFSheet record = sheetOf(workbook, WorkbookWriter.RECORD_NAME);
+    if (record == null) {
+      return true;
+    }
+    String seal = "";
+    Set<String> done = new HashSet<>();
+    for (Row row : record) {
+      if (text(row, 0).equals(LINE)) {
+        seal = text(row, 1);
+      } else if (text(row, 1).endsWith(".done")) {
+        done.add(text(row, 2));
+      }
+    }
+    return !seal.equals(new Seal(workbook).digest(done));
   }
 
   /**
@@ -161,7 +165,9 @@ public final class Seal {
   private CellReference asOf() {
     XSSFName name = workbook.getName(Glance.AS_OF);
     try {
-      return name == null ? new CellReference(-1, -1) : new CellReference(name.getRefersToFormula());
+      return name == null
+          ? new CellReference(-1, -1)
+          : new CellReference(name.getRefersToFormula());
     } catch (IllegalArgumentException e) {
       return new CellReference(-1, -1);
     }

@@ -3,18 +3,12 @@ package org.hibernacle.report.xlsx;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.time.ZoneOffset;
-import java.util.ArrayList;
 import java.util.Date;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.apache.poi.ooxml.POIXMLProperties.CoreProperties;
-import org.apache.poi.ss.usermodel.SheetVisibility;
-import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.util.LocaleUtil;
 import org.apache.poi.util.Reproducibility;
-import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.hibernacle.model.SheetTable;
@@ -42,6 +36,9 @@ public final class WorkbookWriter {
 
   /** Layout written by this class. */
   public static final int FORMAT = 1;
+
+  /** Sheets by whose names a plan is an inventory too; no title of a section takes one away. */
+  static final Set<String> INVENTORY = Set.of("Plants", "Places", "Species", "Settings");
 
   private WorkbookWriter() {}
 
@@ -80,6 +77,10 @@ public final class WorkbookWriter {
 
   private static void fill(XSSFWorkbook workbook, SeasonReport report, WorkbookTemplate template) {
     Sheets sheets = sheets(workbook, report, template);
+    report.carried().stream()
+        .map(SheetTable::name)
+        .filter(INVENTORY::contains)
+        .forEach(sheets.names()::keep);
     OverviewSheet overview = new OverviewSheet(sheets, report);
     for (XSSFSheet extra : sheets.patterns().extras()) {
       Sheets.markAsOwn(workbook, extra);
@@ -103,40 +104,11 @@ public final class WorkbookWriter {
     sheets.lists().finish(sheets);
     sheets.formulas().finish();
     sheets.leads().finish();
+    Optional<RecordSheet> record = RecordSheet.of(sheets, report);
     sheets.patterns().finish(sheets.names());
-    record(sheets, report);
+    record.ifPresent(RecordSheet::finish);
     Formulas.define(workbook, FORMAT_NAME, Integer.toString(FORMAT));
     describe(workbook, report);
-  }
-
-  /** Puts the record on a sheet that no keeper meets. */
-  private static void record(Sheets sheets, SeasonReport report) {
-    if (report.forScreen().record().isEmpty()) {
-      return;
-    }
-    Set<String> ticked =
-        report.sections().stream()
-            .flatMap(section -> section.columns().stream())
-            .filter(column -> column.entry().kind() == Section.Entry.Kind.TICK)
-            .map(Section.Column::heading)
-            .collect(Collectors.toSet());
-    List<List<String>> lines = new ArrayList<>(report.forScreen().record());
-    lines.add(Seal.line(sheets.workbook(), ticked));
-    XSSFSheet sheet = sheets.addOwn(sheets.words().text("workbook.record"));
-    int width = 1;
-    for (int i = 0; i < lines.size(); i++) {
-      XSSFRow row = sheet.createRow(i);
-      for (String text : lines.get(i)) {
-        row.createCell(Math.max(0, row.getLastCellNum())).setCellValue(text);
-      }
-      width = Math.max(width, lines.get(i).size());
-    }
-    CellRangeAddress cells = new CellRangeAddress(0, lines.size() - 1, 0, width - 1);
-    Formulas.define(
-        sheets.workbook(), RECORD_NAME, cells.formatAsString(sheet.getSheetName(), true));
-    sheets
-        .workbook()
-        .setSheetVisibility(sheets.workbook().getSheetIndex(sheet), SheetVisibility.VERY_HIDDEN);
   }
 
   private static Sheets sheets(

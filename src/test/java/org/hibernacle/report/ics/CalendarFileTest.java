@@ -204,7 +204,13 @@ class CalendarFileTest {
     String title = "Äpfel, Töpfe; C:\\n " + tree.repeat(60) + " ende";
     Agenda agenda =
         new Agenda(
-            "n", "t", Locale.GERMANY, LocalDate.of(2026, 7, 1), 0, "", List.of(entry(title, "a\nb")));
+            "n",
+            "t",
+            Locale.GERMANY,
+            LocalDate.of(2026, 7, 1),
+            0,
+            "",
+            List.of(entry(title, "a\nb")));
     byte[] file = bytes(agenda);
     List<byte[]> lines = new ArrayList<>();
     int from = 0;
@@ -349,8 +355,7 @@ class CalendarFileTest {
     for (Agenda agenda : List.of(second, third, fourth, fifth)) {
       for (VEvent event : read(agenda).getEvents()) {
         assertTrue(event.getSequence().getValue() > before.getSequence().getValue());
-        assertTrue(
-            event.getDateTimeStamp().getValue().after(before.getDateTimeStamp().getValue()));
+        assertTrue(event.getDateTimeStamp().getValue().after(before.getDateTimeStamp().getValue()));
       }
       before = read(agenda).getEvents().get(0);
     }

@@ -224,6 +224,10 @@ class WorkbookWriterTest {
     assertEquals("Notes", names.unique("Notes"));
     assertEquals("notes (2)", names.unique("notes"));
     assertEquals("Notes (3)", names.unique("Notes"));
+    // A section may be called so in some language; the inventory is found by this name.
+    names.keep("Places");
+    assertEquals("Places (2)", names.unique("Places"));
+    assertEquals("Places", names.kept("Places"));
     assertEquals("North bed", names.unique("North/bed"));
     String longest = names.unique("x".repeat(40));
     assertEquals("x".repeat(31), longest);
