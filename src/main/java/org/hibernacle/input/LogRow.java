@@ -12,19 +12,9 @@ import org.hibernacle.model.Season;
 
 /** One row of the log, checked cell by cell. */
 final class LogRow {
-  private static final String MOVE_DOWN = "Real move-down";
-  private static final String MOVE_IN = "Real move-in";
-  private static final String STEP_OUT = "Real step-out";
-  private static final String RETURN = "Real return";
-  private static final String IF_BLANK = "A blank day means";
-  private static final String STOOD_IN = "Stood in";
-  private static final String OUTCOME = "Outcome";
-  private static final String NOTICED = "Noticed on";
-  private static final String REMARK = "Remark";
-
   /** Reads a place, reporting one that there is not. */
   interface PlaceReader {
-    Optional<String> read(PlanSheet sheet, FoundRow row, String heading);
+    Optional<String> read(PlanSheet sheet, FoundRow row, PlanColumn column);
   }
 
   private final PlanSheet sheet;
@@ -44,57 +34,70 @@ final class LogRow {
   /** Whether the keeper wrote anything into it. */
   boolean isFilledIn() {
     return Stream.of(
-            MOVE_DOWN, MOVE_IN, STEP_OUT, RETURN, IF_BLANK, STOOD_IN, OUTCOME, NOTICED, REMARK)
-        .anyMatch(h -> !sheet.text(row, h).isBlank());
+            PlanColumn.REAL_MOVE_DOWN,
+            PlanColumn.REAL_MOVE_IN,
+            PlanColumn.REAL_STEP_OUT,
+            PlanColumn.REAL_RETURN,
+            PlanColumn.IF_BLANK,
+            PlanColumn.STOOD_IN,
+            PlanColumn.OUTCOME,
+            PlanColumn.NOTICED,
+            PlanColumn.REMARK)
+        .anyMatch(column -> !sheet.text(row, column).isBlank());
   }
 
   LogEntry read(String id) {
     LogEntry entry =
         new LogEntry(
             id,
-            dayOfSeason(MOVE_DOWN),
-            dayOfSeason(MOVE_IN),
-            dayOfSeason(STEP_OUT),
-            dayOfSeason(RETURN),
-            places.read(sheet, row, STOOD_IN),
-            choice(IF_BLANK, Choice.IF_BLANK),
-            choice(OUTCOME, Choice.OUTCOME),
-            day(NOTICED),
-            sheet.text(row, REMARK));
+            dayOfSeason(PlanColumn.REAL_MOVE_DOWN),
+            dayOfSeason(PlanColumn.REAL_MOVE_IN),
+            dayOfSeason(PlanColumn.REAL_STEP_OUT),
+            dayOfSeason(PlanColumn.REAL_RETURN),
+            places.read(sheet, row, PlanColumn.STOOD_IN),
+            choice(PlanColumn.IF_BLANK, IfBlank.class, Choice.IF_BLANK),
+            choice(PlanColumn.OUTCOME, Outcome.class, Choice.OUTCOME),
+            day(PlanColumn.NOTICED),
+            sheet.text(row, PlanColumn.REMARK));
     checkOrder(entry);
     checkNoticed(entry);
     return entry;
   }
 
-  private Optional<LocalDate> day(String heading) {
-    Optional<LocalDate> day = sheet.day(row, heading);
-    if (day.isEmpty() && !sheet.text(row, heading).isBlank()) {
+  private Optional<LocalDate> day(PlanColumn column) {
+    Optional<LocalDate> day = sheet.day(row, column);
+    if (day.isEmpty() && !sheet.text(row, column).isBlank()) {
       problems.error(
           Code.LOG_DATE,
-          where(heading),
-          quote(heading),
+          where(column),
+          quote(column),
           "a cell formatted as a date, or text like 2026-03-01");
     }
     return day;
   }
 
-  private Optional<LocalDate> dayOfSeason(String heading) {
-    Optional<LocalDate> day = day(heading);
+  private Optional<LocalDate> dayOfSeason(PlanColumn column) {
+    Optional<LocalDate> day = day(column);
     if (day.isPresent() && !season.contains(day.get())) {
       problems.error(
           Code.LOG_SEASON,
-          where(heading),
-          quote(heading),
+          where(column),
+          quote(column),
           "a day from " + season.start() + " to " + season.endExclusive().minusDays(1));
     }
     return day;
   }
 
-  private <T> Optional<T> choice(String heading, Choice<T> choice) {
-    String text = sheet.text(row, heading);
-    Optional<T> found = choice.find(text);
-    if (found.isEmpty() && !text.isBlank()) {
-      problems.error(Code.LOG_CHOICE, where(heading), quote(heading), choice.expected());
+  /** What a word means; the name of a list is that of its column. */
+  private <E extends Enum<E>> Optional<E> choice(
+      PlanColumn column, Class<E> constants, Choice<E> english) {
+    Optional<E> found = sheet.choice(row, column, column.id(), constants, english);
+    if (found.isEmpty() && !sheet.text(row, column).isBlank()) {
+      problems.error(
+          Code.LOG_CHOICE,
+          where(column),
+          quote(column),
+          "one of " + String.join(", ", sheet.offered(column.id(), english)));
     }
     return found;
   }
@@ -120,34 +123,36 @@ final class LogRow {
     if (entry.noticed().isPresent() && !harmed) {
       problems.warning(
           Code.LOG_NOTICED,
-          where(NOTICED),
-          quote(NOTICED) + " without any harm",
+          where(PlanColumn.NOTICED),
+          quote(PlanColumn.NOTICED) + " without any harm",
           "an outcome that was noticed",
           "the day is not used");
     }
-    boolean moved = entry.movedDown().isPresent() || entry.movedIn().isPresent() || planned();
+    boolean moved = entry.movedDown().isPresent() || entry.movedIn().isPresent() || planned(entry);
     if (entry.stoodIn().isPresent() && !moved) {
       problems.warning(
           Code.LOG_STOOD_IN,
-          where(STOOD_IN),
-          quote(STOOD_IN) + " without a day on which it went there",
-          "a day under " + MOVE_DOWN + " or " + MOVE_IN,
+          where(PlanColumn.STOOD_IN),
+          quote(PlanColumn.STOOD_IN) + " without a day on which it went there",
+          "a day under "
+              + sheet.heading(PlanColumn.REAL_MOVE_DOWN)
+              + " or "
+              + sheet.heading(PlanColumn.REAL_MOVE_IN),
           "it is taken to have stayed at home");
     }
   }
 
-  private boolean planned() {
-    boolean asPlanned = !sheet.text(row, IF_BLANK).equals(Choice.IF_BLANK.word(IfBlank.NOT_MOVED));
-    return asPlanned
-        && Stream.of("Planned move-down", "Planned move-in")
-            .anyMatch(h -> sheet.day(row, h).isPresent());
+  private boolean planned(LogEntry entry) {
+    return entry.ifBlank().filter(IfBlank.NOT_MOVED::equals).isEmpty()
+        && Stream.of(PlanColumn.PLANNED_MOVE_DOWN, PlanColumn.PLANNED_MOVE_IN)
+            .anyMatch(column -> sheet.day(row, column).isPresent());
   }
 
-  private String where(String heading) {
-    return FilledLog.where(sheet, row, heading);
+  private String where(PlanColumn column) {
+    return FilledLog.where(sheet, row, column);
   }
 
-  private String quote(String heading) {
-    return heading + " \"" + sheet.text(row, heading) + "\"";
+  private String quote(PlanColumn column) {
+    return sheet.heading(column) + " \"" + sheet.text(row, column) + "\"";
   }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.hibernacle.model.AsPlanned;
 import org.hibernacle.model.Plant;
 import org.hibernacle.model.Species;
 import org.hibernacle.planning.InSeason;
@@ -24,6 +25,7 @@ import org.hibernacle.planning.Stay;
  * @param words to tell it in
  * @param display of numbers and days
  * @param measures in the keeper's units
+ * @param ticks of the plan before
  * @param byId the plants of the plan
  * @param nextMovingDay the next day on which anything is left to carry
  */
@@ -33,21 +35,22 @@ record Material(
     Words words,
     Display display,
     Measures measures,
+    Ticks ticks,
     Map<String, PlantPlan> byId,
     Optional<LocalDate> nextMovingDay) {
 
   static Material of(SeasonPlan plan, RunFacts facts, Words words) {
     Display display = new Display(words);
     Measures measures = new Measures(display, plan.inventory().settings().units());
+    Ticks ticks = Ticks.of(plan, facts.before().map(AsPlanned::ticks).orElse(List.of()));
     Map<String, PlantPlan> byId =
         plan.plants().stream().collect(Collectors.toUnmodifiableMap(p -> p.plant().id(), p -> p));
     Optional<LocalDate> nextMovingDay =
-        plan.plants().stream()
-            .flatMap(p -> p.moves().stream())
-            .filter(move -> !move.made() && !move.date().isBefore(asOf(plan)))
-            .map(Move::date)
-            .min(Comparator.naturalOrder());
-    return new Material(plan, facts, words, display, measures, byId, nextMovingDay);
+        plan.movesByDate().stream()
+            .filter(pm -> !ticks.isDone(pm) && !pm.move().date().isBefore(asOf(plan)))
+            .map(pm -> pm.move().date())
+            .findFirst();
+    return new Material(plan, facts, words, display, measures, ticks, byId, nextMovingDay);
   }
 
   /** The plants A to Z by the name people use, then by Id. */

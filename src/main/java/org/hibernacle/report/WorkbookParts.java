@@ -26,7 +26,7 @@ final class WorkbookParts {
     this.m = material;
   }
 
-  static ForScreen write(Material m) {
+  static ForScreen write(Material m, List<Section> sections) {
     List<SheetChart> charts = new ArrayList<>();
     charts.add(new TemperatureTable(m).sheetChart());
     PlaceTables.chart(m).ifPresent(charts::add);
@@ -36,7 +36,8 @@ final class WorkbookParts {
             .limit(1)
             .map(sheet -> new ForScreen.IdColumn(sheet.name(), heading(sheet), "season-plan"))
             .toList();
-    return new ForScreen(Optional.of(new WorkbookParts(m).glance()), charts, ids);
+    return new ForScreen(
+        Optional.of(new WorkbookParts(m).glance()), charts, ids, RecordLines.of(m, sections));
   }
 
   /** The sheet that has every plant of the plan under its heading Id. */
@@ -88,22 +89,22 @@ final class WorkbookParts {
         Optional.empty());
     line(
         "pots_next",
-        pots(pm -> !pm.move().made() && next.filter(pm.move().date()::equals).isPresent()),
+        pots(pm -> !m.ticks().isDone(pm) && next.filter(pm.move().date()::equals).isPresent()),
         "SUMPRODUCT(({moving-days:date}=" + NEXT_DAY + ")*" + TO_DO + "*" + COUNT + ")",
         Optional.empty());
     line(
         "pots_moved",
-        pots(pm -> pm.move().made()),
+        pots(m.ticks()::isDone),
         "SUMPRODUCT(({moving-days:done}<>\"\")*" + COUNT + ")",
         Optional.empty());
     line(
         "pots_left",
-        pots(pm -> !pm.move().made()),
+        pots(pm -> !m.ticks().isDone(pm)),
         "SUMPRODUCT(" + TO_DO + "*" + COUNT + ")",
         Optional.empty());
     line(
         "pots_overdue",
-        pots(pm -> !pm.move().made() && pm.move().date().isBefore(m.asOf())),
+        pots(pm -> !m.ticks().isDone(pm) && pm.move().date().isBefore(m.asOf())),
         "SUMPRODUCT(({moving-days:date}<" + Glance.AS_OF + ")*" + TO_DO + "*" + COUNT + ")",
         Optional.of(new Section.Mark("{}>0", StyleRole.DANGER, " !")));
   }

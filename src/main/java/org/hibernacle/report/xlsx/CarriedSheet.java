@@ -44,7 +44,7 @@ final class CarriedSheet {
 
   /** Writes the sheet and tells its name. */
   String write() {
-    XSSFSheet sheet = sheets.add(table.name());
+    XSSFSheet sheet = sheets.addCarried(table.name());
     sheets.dress(sheet, pattern.sheet());
     XSSFRow headings = sheet.createRow(0);
     for (int i = 0; i < table.headings().size(); i++) {

@@ -17,6 +17,17 @@ final class SheetNames {
     this.words = words;
   }
 
+  /** Keeps a name free for {@link #kept}. */
+  void keep(String name) {
+    taken.add(name.toUpperCase(Locale.ROOT));
+  }
+
+  /** A name that was kept free, or one like it. */
+  String kept(String name) {
+    taken.remove(name.toUpperCase(Locale.ROOT));
+    return unique(name);
+  }
+
   /** The title as a sheet's name, numbered if another sheet has it. */
   String unique(String title) {
     String name = WorkbookUtil.createSafeSheetName(title);

@@ -45,6 +45,12 @@ record Sheets(
     mark.setRefersToFormula(Integer.toString(WorkbookWriter.FORMAT));
   }
 
+  /** An empty sheet of the keeper's own, which keeps its name if that was kept free for it. */
+  XSSFSheet addCarried(String name) {
+    return workbook.createSheet(
+        WorkbookWriter.INVENTORY.contains(name) ? names.kept(name) : names.unique(name));
+  }
+
   /** An empty sheet with a name like {@code title}. */
   XSSFSheet add(String title) {
     return workbook.createSheet(names.unique(title));

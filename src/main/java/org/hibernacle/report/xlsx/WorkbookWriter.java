@@ -5,6 +5,7 @@ import java.io.OutputStream;
 import java.time.ZoneOffset;
 import java.util.Date;
 import java.util.Optional;
+import java.util.Set;
 import org.apache.poi.ooxml.POIXMLProperties.CoreProperties;
 import org.apache.poi.util.LocaleUtil;
 import org.apache.poi.util.Reproducibility;
@@ -30,8 +31,14 @@ public final class WorkbookWriter {
   /** Name given to each sheet that is not the keeper's inventory. */
   public static final String REPORT_SHEET_NAME = "HibernacleReport";
 
+  /** Name of the cells in which a plan tells programs about itself. */
+  public static final String RECORD_NAME = "HibernacleRecord";
+
   /** Layout written by this class. */
   public static final int FORMAT = 1;
+
+  /** Sheets by whose names a plan is an inventory too; no title of a section takes one away. */
+  static final Set<String> INVENTORY = Set.of("Plants", "Places", "Species", "Settings");
 
   private WorkbookWriter() {}
 
@@ -70,6 +77,10 @@ public final class WorkbookWriter {
 
   private static void fill(XSSFWorkbook workbook, SeasonReport report, WorkbookTemplate template) {
     Sheets sheets = sheets(workbook, report, template);
+    report.carried().stream()
+        .map(SheetTable::name)
+        .filter(INVENTORY::contains)
+        .forEach(sheets.names()::keep);
     OverviewSheet overview = new OverviewSheet(sheets, report);
     for (XSSFSheet extra : sheets.patterns().extras()) {
       Sheets.markAsOwn(workbook, extra);
@@ -93,7 +104,9 @@ public final class WorkbookWriter {
     sheets.lists().finish(sheets);
     sheets.formulas().finish();
     sheets.leads().finish();
+    Optional<RecordSheet> record = RecordSheet.of(sheets, report);
     sheets.patterns().finish(sheets.names());
+    record.ifPresent(RecordSheet::finish);
     Formulas.define(workbook, FORMAT_NAME, Integer.toString(FORMAT));
     describe(workbook, report);
   }
