@@ -74,6 +74,11 @@ final class DayBox {
     return table;
   }
 
+  /** Width without the inset below which a word would be broken, in points. */
+  float narrowest(List<MonthPage.Line> lines) {
+    return lines.isEmpty() ? NUMBER_WIDTH : Math.max(NUMBER_WIDTH, fields.narrowest(lines));
+  }
+
   /** Height of the whole box with all lines, in points. */
   float height(int day, List<MonthPage.Line> lines, float width) {
     return height(day, lines, lines.size(), width);

@@ -4,6 +4,7 @@ import com.lowagie.text.Phrase;
 import com.lowagie.text.pdf.PdfPCell;
 import com.lowagie.text.pdf.PdfPTable;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.hibernacle.report.MonthPage;
 
 /**
@@ -14,6 +15,7 @@ final class MarkedLines {
   /** From this width on the mark stands beside the lines, in points. */
   private static final float WIDE = 120;
 
+  private static final Pattern SPACE = Pattern.compile("\\s+");
   private static final float ACROSS = 5;
   private static final float DOWN = 2.5f;
   private static final float BAR = 2.5f;
@@ -49,6 +51,18 @@ final class MarkedLines {
       table.addCell(Cells.gap(BETWEEN));
       from = to;
     }
+  }
+
+  /** Width at which no word is broken where the mark stands above the lines, in points. */
+  float narrowest(List<MonthPage.Line> lines) {
+    float widest = 0;
+    for (MonthPage.Line line : lines) {
+      widest = Math.max(widest, type.width(line.mark(), text().asBold()));
+      for (String word : SPACE.split(line.text())) {
+        widest = Math.max(widest, type.width(word, text()));
+      }
+    }
+    return widest + 3 * ACROSS + BAR + 1;
   }
 
   /** The mark at the left, the lines at the right; one row each, so that a page may end between. */
