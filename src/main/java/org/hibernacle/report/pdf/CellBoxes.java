@@ -90,6 +90,24 @@ final class CellBoxes {
         : oneLine(cell, weight);
   }
 
+  /** Widths of the words, each with the blank that follows, in points; a number is one word. */
+  float[] words(Cell cell, Weight weight) {
+    return cell instanceof Cell.Text || cell instanceof Cell.Level
+        ? words(text(cell), style(cell, weight))
+        : new float[] {oneLine(cell, weight)};
+  }
+
+  /** The same of a heading. */
+  float[] words(String text, Style style) {
+    float blank = type.width(" ", style);
+    String[] words = SPACE.split(text);
+    float[] widths = new float[words.length];
+    for (int i = 0; i < words.length; i++) {
+      widths[i] = type.width(words[i], style) + blank;
+    }
+    return widths;
+  }
+
   /** Width of the widest word, in points. */
   float widestWord(String text, Style style) {
     return (float)

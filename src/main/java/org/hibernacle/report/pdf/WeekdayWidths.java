@@ -5,17 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/**
- * Widths of a month's weekdays under which its weeks are lowest together: width goes step by step
- * to the weekday that it helps most, from the one that misses it least.
- */
+/** Widths of a month's weekdays under which its weeks are lowest together. */
 final class WeekdayWidths {
-  /** From a broad step to a fine one, in points. */
-  private static final float[] STEPS_PT = {96, 48, 24, 12};
-
-  /** Less is no gain, in points. */
-  private static final float NO_GAIN_PT = 0.5f;
-
   /** What a day's box needs. */
   interface Height {
     /** Height in points of that day's box in a column of that width in points. */
@@ -66,42 +57,15 @@ final class WeekdayWidths {
    * @param enough total height of the weeks with which the search ends, in points
    */
   float[] lowest(float[] start, float[] least, float enough) {
-    float[] widths = start.clone();
-    float total = total(widths);
-    for (float step : STEPS_PT) {
-      boolean better = true;
-      while (better && total > enough) {
-        better = false;
-        float[] best = widths;
-        for (int from = 0; from < widths.length; from++) {
-          for (int to = 0; to < widths.length && widths[from] - step >= least[from]; to++) {
-            float[] tried = widths.clone();
-            tried[from] -= step;
-            tried[to] += step;
-            float triedTotal = from == to || !isBusy(to) ? total : total(tried);
-            if (triedTotal < total - NO_GAIN_PT) {
-              total = triedTotal;
-              best = tried;
-              better = true;
-            }
-          }
-        }
-        widths = best;
-      }
-    }
-    return widths;
-  }
-
-  private boolean isBusy(int column) {
-    return weeks.stream().anyMatch(week -> week.stream().anyMatch(d -> column(d) == column));
+    return WidthSearch.lowest(start, least, enough, this::total);
   }
 
   private int column(LocalDate date) {
     return columnOf[date.getDayOfWeek().getValue() - 1];
   }
 
-  private float total(float[] widths) {
-    float total = 0;
+  private double total(float[] widths) {
+    double total = 0;
     for (float each : wanted(widths)) {
       total += each;
     }
