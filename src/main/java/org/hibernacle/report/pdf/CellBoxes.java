@@ -2,6 +2,7 @@ package org.hibernacle.report.pdf;
 
 import com.lowagie.text.Element;
 import com.lowagie.text.pdf.PdfPCell;
+import java.util.List;
 import java.util.regex.Pattern;
 import org.hibernacle.report.Cell;
 import org.hibernacle.report.Display;
@@ -100,10 +101,10 @@ final class CellBoxes {
   /** The same of a heading. */
   float[] words(String text, Style style) {
     float blank = type.width(" ", style);
-    String[] words = SPACE.split(text);
-    float[] widths = new float[words.length];
-    for (int i = 0; i < words.length; i++) {
-      widths[i] = type.width(words[i], style) + blank;
+    List<String> words = SPACE.splitAsStream(text).toList();
+    float[] widths = new float[words.size()];
+    for (int i = 0; i < widths.length; i++) {
+      widths[i] = type.width(words.get(i), style) + blank;
     }
     return widths;
   }

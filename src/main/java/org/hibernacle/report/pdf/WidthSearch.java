@@ -10,6 +10,9 @@ final class WidthSearch {
   /** From a broad step to a fine one, in points. */
   private static final float[] STEPS_PT = {96, 48, 24, 12};
 
+  /** Of what all others can spare. */
+  private static final float[] SHARES = {1, 0.75f, 0.5f, 0.25f};
+
   /** Less is no gain. */
   private static final double NO_GAIN = 0.01;
 
@@ -25,29 +28,72 @@ final class WidthSearch {
    */
   static float[] lowest(
       float[] start, float[] least, double enough, ToDoubleFunction<float[]> total) {
-    float[] widths = start.clone();
-    double lowest = total.applyAsDouble(widths);
+    Best best = new Best(total, enough);
+    best.tried(start);
     for (float step : STEPS_PT) {
       boolean better = true;
-      while (better && lowest > enough) {
+      while (better && !best.isEnough()) {
+        float[] widths = best.widths;
         better = false;
-        float[] best = widths;
-        for (int from = 0; from < widths.length; from++) {
-          for (int to = 0; to < widths.length && widths[from] - step >= least[from]; to++) {
-            float[] tried = widths.clone();
-            tried[from] -= step;
-            tried[to] += step;
-            double height = to == from ? lowest : total.applyAsDouble(tried);
-            if (height < lowest - NO_GAIN) {
-              lowest = height;
-              best = tried;
-              better = true;
+        for (int to = 0; to < widths.length; to++) {
+          for (int from = 0; from < widths.length; from++) {
+            if (from != to && widths[from] - step >= least[from]) {
+              float[] tried = widths.clone();
+              tried[from] -= step;
+              tried[to] += step;
+              better |= best.tried(tried);
             }
           }
+          for (float share : SHARES) {
+            better |= best.tried(gathered(widths, least, to, share));
+          }
         }
-        widths = best;
       }
     }
-    return widths;
+    return best.widths;
+  }
+
+  /**
+   * Takes a share of what all others can spare: a little width may help nobody, much of it does.
+   */
+  private static float[] gathered(float[] widths, float[] least, int to, float share) {
+    float finest = STEPS_PT[STEPS_PT.length - 1];
+    float[] gathered = widths.clone();
+    for (int i = 0; i < widths.length; i++) {
+      if (i != to && widths[i] > least[i]) {
+        float taken = finest * (float) Math.floor(share * (widths[i] - least[i]) / finest);
+        gathered[i] -= taken;
+        gathered[to] += taken;
+      }
+    }
+    return gathered;
+  }
+
+  /** The lowest so far. */
+  private static final class Best {
+    private final ToDoubleFunction<float[]> total;
+    private final double enough;
+    private float[] widths = {};
+    private double lowest = Double.POSITIVE_INFINITY;
+
+    Best(ToDoubleFunction<float[]> total, double enough) {
+      this.total = total;
+      this.enough = enough;
+    }
+
+    boolean isEnough() {
+      return lowest <= enough;
+    }
+
+    /** Keeps these if they are lower, and tells whether they are. */
+    boolean tried(float[] tried) {
+      double height = total.applyAsDouble(tried);
+      if (height < lowest - NO_GAIN) {
+        lowest = height;
+        widths = tried.clone();
+        return true;
+      }
+      return false;
+    }
   }
 }
