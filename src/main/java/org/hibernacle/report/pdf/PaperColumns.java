@@ -49,7 +49,7 @@ final class PaperColumns {
     ColumnWidths measured = measure();
     float[] shared = measured.share(width);
     widths =
-        measured.leastTotal() < width && width < measured.bestTotal()
+        measured.leastTotal() < width
             ? WidthSearch.lowest(shared, least(measured), 0, lines()::total)
             : shared;
   }

@@ -62,7 +62,7 @@ class PaperColumnsTest {
     }
   }
 
-  /** A row of many words next to one with few: by hand, 72 pt more for the long one saves lines. */
+  /** A row of many words next to one with few: an even share would waste lines. */
   @Test
   void widthGoesWhereItMakesRowsLower() {
     String few = "one two three four five six seven eight nine ten eleven twelve";
@@ -74,7 +74,7 @@ class PaperColumnsTest {
     PaperColumns columns =
         columns(PaperReports.section("shares", List.of("Short words", "Long words"), rows));
     float[] widths = columns.widths();
-    assertTrue(widths[1] > 2 * widths[0], widths[0] + " and " + widths[1]);
+    assertTrue(widths[1] > 1.3 * widths[0], widths[0] + " and " + widths[1]);
     assertEquals(pages.portraitWidth(), widths[0] + widths[1], 0.1);
   }
 
