@@ -3,7 +3,6 @@ package org.hibernacle.report.pdf;
 import com.lowagie.text.Element;
 import com.lowagie.text.pdf.PdfPCell;
 import java.util.List;
-import java.util.regex.Pattern;
 import org.hibernacle.report.Cell;
 import org.hibernacle.report.Display;
 import org.hibernacle.report.Section.Column;
@@ -26,8 +25,6 @@ final class CellBoxes {
 
   /** U+2610, an empty box to be ticked. */
   static final String TICK_BOX = "\u2610";
-
-  private static final Pattern SPACE = Pattern.compile("\\s+");
 
   private final Typefaces type;
   private final Display display;
@@ -101,7 +98,7 @@ final class CellBoxes {
   /** The same of a heading. */
   float[] words(String text, Style style) {
     float blank = type.width(" ", style);
-    List<String> words = SPACE.splitAsStream(text).toList();
+    List<String> words = LineEnds.BETWEEN_WORDS.splitAsStream(text).toList();
     float[] widths = new float[words.size()];
     for (int i = 0; i < widths.length; i++) {
       widths[i] = type.width(words.get(i), style) + blank;
@@ -112,7 +109,11 @@ final class CellBoxes {
   /** Width of the widest word, in points. */
   float widestWord(String text, Style style) {
     return (float)
-        SPACE.splitAsStream(text).mapToDouble(word -> type.width(word, style)).max().orElse(0);
+        LineEnds.BETWEEN_WORDS
+            .splitAsStream(text)
+            .mapToDouble(word -> type.width(word, style))
+            .max()
+            .orElse(0);
   }
 
   private Style style(Cell cell, Weight weight) {

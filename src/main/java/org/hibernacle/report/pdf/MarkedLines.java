@@ -4,7 +4,6 @@ import com.lowagie.text.Phrase;
 import com.lowagie.text.pdf.PdfPCell;
 import com.lowagie.text.pdf.PdfPTable;
 import java.util.List;
-import java.util.regex.Pattern;
 import org.hibernacle.report.MonthPage;
 
 /**
@@ -15,7 +14,6 @@ final class MarkedLines {
   /** From this width on the mark stands beside the lines, in points. */
   private static final float WIDE = 120;
 
-  private static final Pattern SPACE = Pattern.compile("\\s+");
   private static final float ACROSS = 5;
   private static final float DOWN = 2.5f;
   private static final float BAR = 2.5f;
@@ -35,6 +33,14 @@ final class MarkedLines {
    * @param width of that column, in points
    */
   void add(PdfPTable table, List<MonthPage.Line> lines, float width) {
+    add(table, lines, width, width >= WIDE);
+  }
+
+  /**
+   * The same with the mark beside the lines, if it is not too wide, or before and above them, which
+   * leaves them all the width.
+   */
+  void add(PdfPTable table, List<MonthPage.Line> lines, float width, boolean beside) {
     int from = 0;
     while (from < lines.size()) {
       int to = from + 1;
@@ -43,7 +49,7 @@ final class MarkedLines {
       }
       List<MonthPage.Line> run = lines.subList(from, to);
       float mark = markWidth(run.get(0));
-      if (width >= WIDE && mark <= width / 3) {
+      if (beside && mark <= width / 3) {
         addBeside(table, run, mark, width - mark);
       } else {
         addBelow(table, run);
@@ -58,11 +64,18 @@ final class MarkedLines {
     float widest = 0;
     for (MonthPage.Line line : lines) {
       widest = Math.max(widest, type.width(line.mark(), text().asBold()));
-      for (String word : SPACE.split(line.text())) {
-        widest = Math.max(widest, type.width(word, text()));
-      }
+      widest = Math.max(widest, widestWord(line.text()));
     }
     return widest + 3 * ACROSS + BAR + 1;
+  }
+
+  private float widestWord(String words) {
+    return (float)
+        LineEnds.BETWEEN_WORDS
+            .splitAsStream(words)
+            .mapToDouble(word -> type.width(word, text()))
+            .max()
+            .orElse(0);
   }
 
   /** The mark at the left, the lines at the right; one row each, so that a page may end between. */
