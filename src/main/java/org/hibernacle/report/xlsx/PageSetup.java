@@ -19,7 +19,7 @@ final class PageSetup {
   private static final int LONGEST = 255;
 
   /** Letters are printed at this share of their size at least. */
-  static final double SMALLEST_SCALE = 0.72;
+  static final double SMALLEST_SCALE = 0.7;
 
   private static final double A4_LONGER_INCHES = 11.69;
   private static final double A4_SHORTER_INCHES = 8.27;
