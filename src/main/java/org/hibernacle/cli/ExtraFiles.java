@@ -22,6 +22,9 @@ final class ExtraFiles {
   static final String ICS = "season-plan.ics";
   static final String LABELS = "pot-labels.pdf";
 
+  /** Ids named in a warning. */
+  private static final int MOST_TOLD = 5;
+
   @Option(
       names = "--ics",
       description =
@@ -54,6 +57,23 @@ final class ExtraFiles {
       files.add(look.labels(LABELS, report, sheet));
     }
     return files;
+  }
+
+  /** Warns of labels that do not hold all their words. */
+  static void warn(String name, List<String> ids, Problems problems) {
+    if (ids.isEmpty()) {
+      return;
+    }
+    int more = ids.size() - MOST_TOLD;
+    String told = String.join(", ", ids.subList(0, Math.min(MOST_TOLD, ids.size())));
+    problems.warning(
+        "OU-662",
+        name,
+        "a name or place that two lines of the label do not hold in letters of 9 points: "
+            + told
+            + (more > 0 ? " and " + more + " more" : ""),
+        "shorter ones, or larger labels",
+        "it was shortened; the letters of the other labels are as large as these allow");
   }
 
   private static void tooSmall(LabelSheetPdf.TooSmall small, RunFacts facts, Problems problems) {

@@ -18,14 +18,15 @@ import org.hibernacle.report.xlsx.WorkbookTemplate;
 import org.hibernacle.report.xlsx.WorkbookWriter;
 
 /**
- * Makes files of reports in one look, and remembers what its fonts could not show and what grew too
- * long.
+ * Makes files of reports in one look, and remembers what its fonts could not show, what grew too
+ * long and what was shortened.
  */
 final class Look {
   private final WorkbookTemplate template;
   private final Optional<PaperFont> font;
   private final Map<String, List<Missing>> missing = new LinkedHashMap<>();
   private final Map<String, Integer> tooLong = new LinkedHashMap<>();
+  private final Map<String, List<String>> shortened = new LinkedHashMap<>();
 
   Look(WorkbookTemplate template, Optional<PaperFont> font) {
     this.template = template;
@@ -64,8 +65,12 @@ final class Look {
   OutputFile labels(String name, SeasonReport report, LabelSheet sheet) {
     return new OutputFile(
         name,
-        out ->
-            missing.put(name, LabelSheetPdf.write(report, sheet, template.palette(), font, out)));
+        out -> {
+          LabelSheetPdf.Result written =
+              LabelSheetPdf.write(report, sheet, template.palette(), font, out);
+          missing.put(name, written.missing());
+          shortened.put(name, written.shortened());
+        });
   }
 
   /** The label that the grid holds least of all; empty if it holds every one. */
@@ -74,11 +79,12 @@ final class Look {
     return LabelSheetPdf.check(report, sheet, template.palette(), font);
   }
 
-  /** Warnings of characters in the files written that no font can show, and of too many pages. */
+  /** Warnings of what the files written do not show, and of too many pages. */
   Problems warnings() {
     Problems problems = new Problems();
     missing.forEach((name, characters) -> FontOption.warn(name, characters, problems));
     tooLong.forEach((name, pages) -> HandOutOption.warn(name, pages, problems));
+    shortened.forEach((name, ids) -> ExtraFiles.warn(name, ids, problems));
     return problems;
   }
 }

@@ -121,6 +121,14 @@ public record Place(
         Optional.empty());
   }
 
+  /**
+   * Name of the place whose floor the pots stand on: this one, or the one in which they are
+   * wrapped.
+   */
+  public String floorOf() {
+    return wrapOf.orElse(name);
+  }
+
   /** Whether it has a roof, so that going there is a move-in. */
   public boolean roofed() {
     return kind.roofed();

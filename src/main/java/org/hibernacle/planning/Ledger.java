@@ -3,6 +3,7 @@ package org.hibernacle.planning;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import org.hibernacle.model.Place;
 import org.hibernacle.model.Plant;
 import org.hibernacle.model.Settings;
@@ -22,6 +23,10 @@ final class Ledger {
   private static final double CRUMB_M2 = 1e-9;
 
   private final double[] floorM2;
+
+  /** Index of the place whose floor each place takes: pots are wrapped where they stand. */
+  private final int[] floorOf;
+
   private final double[][] takenM2;
   private final long[] pots;
   private final long[] minutes;
@@ -37,6 +42,7 @@ final class Ledger {
   Ledger(List<Place> places, int nights, Settings settings, int first) {
     this(
         places.stream().mapToDouble(p -> p.floorM2().orElse(Double.POSITIVE_INFINITY)).toArray(),
+        floors(places),
         nights,
         settings.plantsPerMovingDay(),
         settings.minutesPerMovingDay(),
@@ -44,13 +50,26 @@ final class Ledger {
   }
 
   Ledger(double[] floorM2, int nights, OptionalInt mostPots, OptionalInt mostMinutes) {
-    this(floorM2, nights, mostPots, mostMinutes, 0);
+    this(floorM2, IntStream.range(0, floorM2.length).toArray(), nights, mostPots, mostMinutes, 0);
+  }
+
+  private static int[] floors(List<Place> places) {
+    List<String> names = places.stream().map(Place::name).toList();
+    return IntStream.range(0, names.size())
+        .map(i -> names.indexOf(places.get(i).floorOf()))
+        .toArray();
   }
 
   private Ledger(
-      double[] floorM2, int nights, OptionalInt mostPots, OptionalInt mostMinutes, int first) {
+      double[] floorM2,
+      int[] floorOf,
+      int nights,
+      OptionalInt mostPots,
+      OptionalInt mostMinutes,
+      int first) {
     this.first = first;
     this.floorM2 = floorM2.clone();
+    this.floorOf = floorOf;
     this.takenM2 = new double[floorM2.length][nights];
     this.pots = new long[nights];
     this.minutes = new long[nights];
@@ -88,7 +107,7 @@ final class Ledger {
 
   private void book(Load load, Path path, int sign) {
     for (int n = 0; n < path.placeByNight().length; n++) {
-      takenM2[path.placeByNight()[n]][n] += sign * load.floorM2();
+      takenM2[floorOf[path.placeByNight()[n]]][n] += sign * load.floorM2();
     }
     for (int night : path.moveNights()) {
       pots[night] += sign * (long) load.pots();
@@ -101,10 +120,10 @@ final class Ledger {
     return new Openings() {
       @Override
       public boolean open(int place, int night) {
-        return place == load.home()
-            || place == load.stands()
+        return floorOf[place] == load.home()
+            || floorOf[place] == floorOf[load.stands()]
             || night < first
-            || takenM2[place][night] + load.floorM2() <= floorM2[place] + CRUMB_M2;
+            || takenM2[floorOf[place]][night] + load.floorM2() <= floorM2[place] + CRUMB_M2;
       }
 
       @Override
@@ -123,7 +142,7 @@ final class Ledger {
   /** Whether a plant that has taken the path asks, with others, for more than there is. */
   boolean contested(Load load, Path path) {
     for (int n = first; n < path.placeByNight().length; n++) {
-      int place = path.placeByNight()[n];
+      int place = floorOf[path.placeByNight()[n]];
       if (place != load.home() && takenM2[place][n] > floorM2[place] + CRUMB_M2) {
         return true;
       }

@@ -130,7 +130,7 @@ final class PlaceForecasts {
     return plan.stays().stream()
         .anyMatch(
             s ->
-                s.place().name().equals(place.name())
+                s.place().floorOf().equals(place.name())
                     && !day.isBefore(s.fromInclusive())
                     && day.isBefore(s.toExclusive()));
   }

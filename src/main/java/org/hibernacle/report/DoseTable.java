@@ -16,7 +16,7 @@ final class DoseTable {
     Table table =
         new Table(m.words(), "dose", Table.WORKBOOK_ONLY)
             .intro(m.words().text(none ? "intro.dose.none" : "intro.dose"))
-            .column("roots-of", 28)
+            .column("roots-of", 24)
             .column("rows", 9)
             .column("rows-harmed", 9)
             .column("coldest-survived", 13, degrees)
@@ -25,8 +25,8 @@ final class DoseTable {
             .column("half-error", 11, m.measures().degreesApart())
             .column("half-low", 11, degrees)
             .column("half-high", 11, degrees)
-            .column("dose-says", 40)
-            .column("dose-points", 60);
+            .column("dose-says", 30)
+            .column("dose-points", 46);
     m.review().doseResponses().forEach(d -> table.row(StyleRole.PLAIN, cells(m, d)));
     return table.build();
   }

@@ -80,7 +80,9 @@ public final class HandOutAuthor {
       parts.add(part("power", StyleRole.HEADING, power));
     }
     parts.add(part("never", StyleRole.DANGER, points("handout.never.", NEVER)));
-    parts.add(part("where", StyleRole.HEADING, where()));
+    String morning = m.display().longDay(days.fromInclusive());
+    parts.add(
+        new HandOut.Part(m.words().text("handout.where", morning), StyleRole.HEADING, where()));
     parts.add(part("care", StyleRole.CAUTION, care()));
     return new HandOut(
         m.words().text("handout.title"),
@@ -148,7 +150,7 @@ public final class HandOutAuthor {
         List<Plant> plants = task.plantIds().stream().map(id -> m.plant(id).plant()).toList();
         items.add(
             point(
-                task.place(),
+                m.words().text("handout.task.at", m.words().place(task.place())),
                 m.words()
                     .text(
                         "handout.power.place",

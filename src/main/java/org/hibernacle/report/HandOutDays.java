@@ -83,8 +83,8 @@ final class HandOutDays {
                 move.date(),
                 move.kind(),
                 move.kind() == Move.Kind.WRAP ? move.to().cover() : Place.Cover.NONE,
-                move.from().wrapOf().orElse(move.from().name()),
-                move.to().wrapOf().orElse(move.to().name()));
+                move.from().floorOf(),
+                move.to().floorOf());
         trips.computeIfAbsent(trip, t -> new ArrayList<>()).add(pm);
       }
     }

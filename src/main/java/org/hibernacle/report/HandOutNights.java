@@ -14,10 +14,12 @@ import org.hibernacle.model.PlaceKind;
 import org.hibernacle.model.Plant;
 import org.hibernacle.planning.NightTrigger;
 import org.hibernacle.planning.PlantPlan;
+import org.hibernacle.planning.SeasonPlan.PlantMove;
 import org.hibernacle.planning.Shuttle;
 import org.hibernacle.planning.Stay;
 import org.hibernacle.report.HandOut.Item;
 import org.hibernacle.report.HandOut.Kind;
+import org.hibernacle.report.Sojourns.Sojourn;
 
 /**
  * What to do at which forecast. Plants of a place whose figures differ little are told as one, by
@@ -101,10 +103,12 @@ final class HandOutNights {
                   m.words().of("handout.act", shelter)));
           items.addAll(groups);
         });
-    items.addAll(
-        0,
-        List.of(
-            point("", m.words().text(items.isEmpty() ? "handout.cold.none" : "handout.cold.how"))));
+    boolean none = items.isEmpty();
+    items.add(0, point("", m.words().text(none ? "handout.cold.none" : "handout.cold.how")));
+    if (!none && isAnythingCarried()) {
+      String morning = m.display().longDay(days.fromInclusive());
+      items.add(1, point("", m.words().text("handout.cold.counted", morning)));
+    }
     items.addAll(shuttles());
     return items;
   }
@@ -175,7 +179,7 @@ final class HandOutNights {
     List<Plant> plants = group.stream().map(Tender::plant).toList();
     int pots = plants.stream().mapToInt(Plant::count).sum();
     String which;
-    if (all && pots > 1) {
+    if (all && pots > 1 && haveTheFloor(lot.place())) {
       which =
           stayAll(lot.place(), plants)
               ? m.words().text("handout.cold.all", place, pots)
@@ -190,23 +194,35 @@ final class HandOutNights {
     return point(atOrBelow(group.get(0).degrees()), where);
   }
 
-  /** Whether these and no others stand there, from the first of the days to the last. */
+  /** Whether all that stands on that floor on any of these days is wrapped, or none of it. */
+  private boolean haveTheFloor(Place place) {
+    return m.plan().plants().stream()
+        .flatMap(p -> p.stays().stream())
+        .filter(s -> s.fromInclusive().isBefore(days.toExclusive()))
+        .filter(s -> s.toExclusive().isAfter(days.fromInclusive()))
+        .map(Stay::place)
+        .filter(p -> p.floorOf().equals(place.floorOf()))
+        .allMatch(p -> p.name().equals(place.name()));
+  }
+
+  /**
+   * Whether these and no others stand there, from the morning of the first day, when nothing is
+   * carried yet, to the end of the last.
+   */
   private boolean stayAll(Place place, List<Plant> plants) {
-    int there = 0;
-    for (PlantPlan p : m.plan().plants()) {
-      for (Stay stay : p.stays()) {
-        if (stay.place().name().equals(place.name())
-            && stay.fromInclusive().isBefore(days.toExclusive())
-            && stay.toExclusive().isAfter(days.fromInclusive())) {
-          there++;
-          if (stay.fromInclusive().isAfter(days.fromInclusive())
-              || stay.toExclusive().isBefore(days.toExclusive())) {
-            return false;
-          }
-        }
-      }
-    }
-    return there == plants.size();
+    List<Sojourn> there = new Sojourns(m).in(place).stream().filter(s -> s.overlaps(days)).toList();
+    return there.size() == plants.size()
+        && there.stream()
+            .allMatch(
+                s ->
+                    s.before(days.fromInclusive())
+                        && s.out().map(out -> !out.isBefore(days.toExclusive())).orElse(true));
+  }
+
+  private boolean isAnythingCarried() {
+    return m.plan().movesByDate().stream()
+        .map(PlantMove::move)
+        .anyMatch(move -> days.contains(move.date()) && move.kind().carries() && !move.made());
   }
 
   private String atOrBelow(double degrees) {

@@ -18,16 +18,16 @@ final class LossTable {
         new Table(m.words(), "losses", Table.EVERYWHERE)
             .intro(m.words().text(losses.isEmpty() ? "intro.losses.none" : "intro.losses"))
             .column("id", 8)
-            .column("name", 20)
-            .column("outcome", 14)
+            .column("name", 18)
+            .column("outcome", 13)
             .column("place", 14)
-            .column("cause", 26)
-            .column("plan-worth", 18)
+            .column("cause", 22)
+            .column("plan-worth", 16)
             .column("days-off", 8)
             .column("value", 8)
             .column("noticed", 13)
-            .wordsColumn("story", 64)
-            .wordsColumn("remark", 24);
+            .wordsColumn("story", 52)
+            .wordsColumn("remark", 14);
     for (PlantReview p : losses) {
       OptionalDouble value = p.plant().value();
       table.row(

@@ -44,6 +44,16 @@ public final class Palette {
   private static final List<Integer> STROKES =
       List.of(0x5A5F5D, 0x9A5B13, 0x2F5F8F, 0x2E7A4B, 0x8A2E5C, 0x5E6B1B);
 
+  /** Roles whose letters have much the same colours as the strokes. */
+  private static final List<StyleRole> STROKE_ROLES =
+      List.of(
+          StyleRole.SUBTLE,
+          StyleRole.MOVE_DOWN,
+          StyleRole.MOVE_IN,
+          StyleRole.RETURN,
+          StyleRole.TITLE,
+          StyleRole.STEP_OUT);
+
   private static final Palette STANDARD = new Palette(Map.of());
 
   private final Map<StyleRole, Look> looks = new EnumMap<>(StyleRole.class);
@@ -89,10 +99,15 @@ public final class Palette {
     return GREY;
   }
 
-  /** The stroke of the n-th chart line, from 0; strokes come round again after six. */
+  /**
+   * The stroke of the n-th chart line, from 0; strokes come round again after six. Each has the
+   * colour of the letters of a role where that role has another look than the standard one.
+   */
   public Stroke stroke(int line) {
     int n = line % STROKES.size();
-    return new Stroke(STROKES.get(n), Dash.values()[n]);
+    StyleRole role = STROKE_ROLES.get(n);
+    boolean own = !look(role).equals(standardLook(role));
+    return new Stroke(own ? look(role).ink() : STROKES.get(n), Dash.values()[n]);
   }
 
   private static Look standardLook(StyleRole role) {

@@ -127,7 +127,7 @@ final class PlaceTables {
     SortedSet<LocalDate> starts = new TreeSet<>();
     List<PlaceForecast> places = m.plan().places();
     for (int i = 0; i < places.size(); i++) {
-      table.named(used(i), usedHeading(m, places.get(i)), 16, Section.Entry.NONE);
+      table.named(used(i), usedHeading(m, places.get(i)), 13, Section.Entry.NONE);
       if (isBounded(places.get(i))) {
         String above = "{" + used(i) + "}>" + room(places.get(i)) + "+" + HAIR;
         table.marked("AND(ISNUMBER({" + used(i) + "})," + above + ")", StyleRole.DANGER, " !");

@@ -48,7 +48,7 @@ final class PlantTable {
         .column("status", 13)
         .leads("tasks", "")
         .paperLine("summary")
-        .wordsColumn("why", 82)
+        .wordsColumn("why", 62)
         .workbookColumn("species", 24)
         .workbookColumn("home", 15)
         .workbookColumn("count", 8);

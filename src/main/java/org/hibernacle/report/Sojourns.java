@@ -54,7 +54,7 @@ final class Sojourns {
   List<Sojourn> in(Place place) {
     List<Sojourn> found = new ArrayList<>();
     for (PlantPlan p : m.plan().plants()) {
-      found.addAll(of(p, place.name()));
+      found.addAll(of(p, place.floorOf()));
     }
     found.sort(
         Comparator.comparing((Sojourn s) -> s.in().orElse(LocalDate.MIN))
@@ -90,8 +90,7 @@ final class Sojourns {
   }
 
   private static String name(List<Stay> stays, int i) {
-    Place place = stays.get(i).place();
-    return place.wrapOf().orElse(place.name());
+    return stays.get(i).place().floorOf();
   }
 
   /** What plants that come and go together have in common. */

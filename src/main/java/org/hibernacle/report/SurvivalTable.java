@@ -13,8 +13,8 @@ final class SurvivalTable {
     Table table =
         new Table(m.words(), "survival", Table.WORKBOOK_ONLY)
             .intro(m.words().text("intro.survival"))
-            .column("survival-by", 20)
-            .column("survival-of", 28)
+            .column("survival-by", 18)
+            .column("survival-of", 24)
             .column("rows", 9)
             .column("rows-survived", 10)
             .column("survived-share", 11)

@@ -10,6 +10,7 @@ import org.hibernacle.model.Season;
 import org.hibernacle.planning.CityGarden;
 import org.hibernacle.planning.CityGarden.City;
 import org.hibernacle.planning.Move;
+import org.hibernacle.planning.PlaceForecast;
 import org.hibernacle.planning.PlantPlan;
 import org.hibernacle.planning.Task;
 import org.junit.jupiter.api.Test;
@@ -57,6 +58,18 @@ class WrapTest {
     assertFalse(
         breaks(tub, GARDEN.winters().stream().map(w -> GARDEN.nights(tub, w)).toList()), "wrapped");
     assertTrue(breaks(tub, unwrapped(tub)), "without its wrap");
+  }
+
+  @Test
+  void aTubThatIsWrappedStillStandsInItsPlace() {
+    PlantPlan tub = plan("MAPLE-TUB");
+    PlaceForecast home =
+        GARDEN.plan().places().stream()
+            .filter(p -> p.place().name().equals(tub.plant().home()))
+            .findFirst()
+            .orElseThrow();
+    assertTrue(
+        home.weeks().stream().allMatch(w -> w.plantIds().contains("MAPLE-TUB")), "every week");
   }
 
   @Test

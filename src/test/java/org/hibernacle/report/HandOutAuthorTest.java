@@ -12,6 +12,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.hibernacle.model.DateSpan;
 import org.hibernacle.model.Group;
@@ -40,8 +42,9 @@ class HandOutAuthorTest {
   }
 
   private static List<HandOut.Item> items(HandOut handOut, String part) {
+    String morning = new Display(WORDS).longDay(handOut.dated());
     return handOut.parts().stream()
-        .filter(p -> p.title().equals(WORDS.text("handout." + part)))
+        .filter(p -> p.title().equals(WORDS.text("handout." + part, morning)))
         .findFirst()
         .orElseThrow()
         .items();
@@ -244,7 +247,7 @@ class HandOutAuthorTest {
             List.of("P-11"),
             OptionalDouble.of(-3));
     String power = text(items(fullest(of(PLAN.plants(), List.of(task)), MIDWINTER), "power"));
-    assertTrue(power.contains("Hall") && power.contains("P-11"), power);
+    assertTrue(power.contains("Hall: ") && power.contains("P-11"), power);
   }
 
   @Test
@@ -349,6 +352,51 @@ class HandOutAuthorTest {
     }
     String settled = text(items(editions(MIDWINTER).get(2), "cold"));
     assertTrue(settled.matches("(?s).*North bed, all \\d+ pots.*"), settled);
+  }
+
+  /** The bench is told with a count from the day after on which the last pot came home. */
+  @Test
+  void allListsCountThePotsOfTheMorningOfTheFirstDay() {
+    for (PlantMove pm : PLAN.movesByDate()) {
+      LocalDate day = pm.move().date();
+      HandOut handOut = fullest(PLAN, new DateSpan(day, day.plusDays(1)));
+      String where = text(items(handOut, "where"));
+      String cold = text(items(handOut, "cold"));
+      Matcher told = Pattern.compile("([\\w ]+), all (\\d+) pots").matcher(cold);
+      while (told.find()) {
+        String place = told.group(1).strip();
+        assertTrue(where.contains(place + " (" + told.group(2) + " pots)"), where + cold);
+        assertFalse(place.equals(pm.move().from().floorOf()), cold);
+        assertFalse(place.equals(pm.move().to().floorOf()), cold);
+      }
+      String morning = new Display(WORDS).longDay(day);
+      assertEquals(
+          PLAN.movesByDate().stream()
+              .map(PlantMove::move)
+              .anyMatch(m -> m.date().equals(day) && m.kind().carries()),
+          cold.contains(WORDS.text("handout.cold.counted", morning)),
+          cold);
+      assertTrue(
+          handOut.parts().stream()
+              .anyMatch(p -> p.title().equals(WORDS.text("handout.where", morning))));
+    }
+  }
+
+  /** On a bench with wrapped and bare pots it is told which ones are meant. */
+  @Test
+  void wrappedPotsAndBareOnesOfOneBenchAreToldApart() {
+    Place wrap = Fixtures.BENCH.wrapped("Bench" + Place.WRAPPED, Place.Cover.FLEECE, 0);
+    LocalDate from = PLAN.season().start();
+    LocalDate to = PLAN.season().endExclusive();
+    List<PlantPlan> pots = new ArrayList<>();
+    for (String id : List.of("P-01", "P-02", "P-03", "P-04")) {
+      Place place = id.compareTo("P-03") < 0 ? wrap : Fixtures.BENCH;
+      List<Stay> stays = List.of(new Stay(place, from, to));
+      pots.add(HandOutFixtures.in(plant(id), Group.HARDY_CONIFER, stays, List.of(), -9));
+    }
+    String cold = text(items(fullest(of(pots, List.of()), MIDWINTER), "cold"));
+    assertFalse(cold.matches("(?s).*, (all|both) .*"), cold);
+    pots.forEach(p -> assertTrue(cold.contains(p.plant().id()), cold));
   }
 
   @Test

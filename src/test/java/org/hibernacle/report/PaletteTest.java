@@ -64,6 +64,18 @@ class PaletteTest {
     }
   }
 
+  /** Whoever restyles the moves sees it in the charts, in the order of the strokes. */
+  @Test
+  void chartLinesFollowRolesOfAnotherLook() {
+    Palette.Look look = new Palette.Look(0xFFFFFF, 0x102030, false);
+    Palette other = new Palette(Map.of(StyleRole.MOVE_IN, look));
+    for (int line = 0; line < 6; line++) {
+      int expected = line == 2 ? 0x102030 : PALETTE.stroke(line).colour();
+      assertEquals(expected, other.stroke(line).colour());
+      assertEquals(PALETTE.stroke(line).dash(), other.stroke(line).dash());
+    }
+  }
+
   @Test
   void chartLinesAreToldApartWithoutColour() {
     assertEquals(

@@ -2,7 +2,7 @@ package org.hibernacle.report.pdf;
 
 import com.lowagie.text.Element;
 import com.lowagie.text.pdf.PdfPCell;
-import java.util.regex.Pattern;
+import java.util.List;
 import org.hibernacle.report.Cell;
 import org.hibernacle.report.Display;
 import org.hibernacle.report.Section.Column;
@@ -25,8 +25,6 @@ final class CellBoxes {
 
   /** U+2610, an empty box to be ticked. */
   static final String TICK_BOX = "\u2610";
-
-  private static final Pattern SPACE = Pattern.compile("\\s+");
 
   private final Typefaces type;
   private final Display display;
@@ -90,10 +88,32 @@ final class CellBoxes {
         : oneLine(cell, weight);
   }
 
+  /** Widths of the words, each with the blank that follows, in points; a number is one word. */
+  float[] words(Cell cell, Weight weight) {
+    return cell instanceof Cell.Text || cell instanceof Cell.Level
+        ? words(text(cell), style(cell, weight))
+        : new float[] {oneLine(cell, weight)};
+  }
+
+  /** The same of a heading. */
+  float[] words(String text, Style style) {
+    float blank = type.width(" ", style);
+    List<String> words = LineEnds.BETWEEN_WORDS.splitAsStream(text).toList();
+    float[] widths = new float[words.size()];
+    for (int i = 0; i < widths.length; i++) {
+      widths[i] = type.width(words.get(i), style) + blank;
+    }
+    return widths;
+  }
+
   /** Width of the widest word, in points. */
   float widestWord(String text, Style style) {
     return (float)
-        SPACE.splitAsStream(text).mapToDouble(word -> type.width(word, style)).max().orElse(0);
+        LineEnds.BETWEEN_WORDS
+            .splitAsStream(text)
+            .mapToDouble(word -> type.width(word, style))
+            .max()
+            .orElse(0);
   }
 
   private Style style(Cell cell, Weight weight) {

@@ -12,8 +12,14 @@ final class DayBox {
   /** Between the box's edge and what stands in it, in points. */
   static final float INSET = 3;
 
-  /** A box from this width on has its number beside the lines, a narrower one above, in points. */
+  /**
+   * A box from this width on has its number and its marks beside the lines, if it is not much
+   * higher for it; a narrower one above them; in points.
+   */
   private static final float WIDE = 150;
+
+  /** Of the size of the letters. */
+  private static final float SHORT_OF_A_LINE = 0.9f;
 
   private static final float NUMBER_WIDTH = 27;
   private static final Style BUSY_NUMBER = Style.STRONG.at(16);
@@ -42,27 +48,39 @@ final class DayBox {
    * @param width of the box without its inset, in points
    */
   PdfPTable of(int day, List<MonthPage.Line> lines, int shown, float width) {
+    PdfPTable above = of(day, lines, shown, width, false);
+    if (width < WIDE) {
+      return above;
+    }
+    PdfPTable beside = of(day, lines, shown, width, true);
+    return beside.getTotalHeight() <= above.getTotalHeight() + SHORT_OF_A_LINE * sizePt
+        ? beside
+        : above;
+  }
+
+  private PdfPTable of(
+      int day, List<MonthPage.Line> lines, int shown, float width, boolean beside) {
     PdfPCell number =
         Cells.of(type.phrase(Integer.toString(day), lines.isEmpty() ? IDLE_NUMBER : BUSY_NUMBER));
     PdfPTable table;
-    if (width < WIDE) {
+    if (!beside) {
       table = new PdfPTable(1);
       table.addCell(number);
       table.addCell(Cells.gap(lines.isEmpty() ? 0.1f : 2));
-      table.addCell(Cells.of(content(lines, shown, width)));
+      table.addCell(Cells.of(content(lines, shown, width, false)));
     } else {
       table = new PdfPTable(new float[] {NUMBER_WIDTH, width - NUMBER_WIDTH});
       table.addCell(number);
-      table.addCell(Cells.of(content(lines, shown, width - NUMBER_WIDTH)));
+      table.addCell(Cells.of(content(lines, shown, width - NUMBER_WIDTH, true)));
     }
     table.setTotalWidth(width);
     return table;
   }
 
-  private PdfPTable content(List<MonthPage.Line> lines, int shown, float width) {
+  private PdfPTable content(List<MonthPage.Line> lines, int shown, float width, boolean beside) {
     PdfPTable table = new PdfPTable(1);
     table.setTotalWidth(width);
-    fields.add(table, lines.subList(0, shown), width);
+    fields.add(table, lines.subList(0, shown), width, beside);
     if (shown < lines.size()) {
       Phrase more =
           type.phrase(
@@ -72,6 +90,11 @@ final class DayBox {
     // The last row takes up what is left of the box; it must not be a coloured one.
     table.addCell(Cells.gap(0.1f));
     return table;
+  }
+
+  /** Width without the inset below which a word would be broken, in points. */
+  float narrowest(List<MonthPage.Line> lines) {
+    return lines.isEmpty() ? NUMBER_WIDTH : Math.max(NUMBER_WIDTH, fields.narrowest(lines));
   }
 
   /** Height of the whole box with all lines, in points. */

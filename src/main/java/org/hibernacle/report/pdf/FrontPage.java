@@ -50,8 +50,8 @@ final class FrontPage {
       pages.full();
     }
     if (chart && !besideChart) {
+      pages.room(false, TALLEST_CHART + AROUND_CHART);
       chart(report, TALLEST_CHART);
-      pages.full();
     }
   }
 

@@ -32,15 +32,20 @@ final class LabelLayout {
     return new LabelLayout(text, sizePt);
   }
 
-  /** The largest letters in which all labels are no higher than that; the least if none are. */
+  /**
+   * The largest letters in which all labels are whole and no higher than that. One that is not
+   * whole in the least letters has no say: it alone is set in these.
+   */
   static LabelLayout largest(LabelText text, List<Label> labels, float heightPt) {
+    LabelLayout least = new LabelLayout(text, LEAST_PT);
+    List<Label> asked = labels.stream().filter(least::whole).toList();
     for (float sizePt = MOST_PT; sizePt > LEAST_PT; sizePt -= STEP_PT) {
       LabelLayout layout = new LabelLayout(text, sizePt);
-      if (labels.stream().allMatch(l -> layout.whole(l) && layout.heightPt(l) <= heightPt)) {
+      if (asked.stream().allMatch(l -> layout.whole(l) && layout.heightPt(l) <= heightPt)) {
         return layout;
       }
     }
-    return new LabelLayout(text, LEAST_PT);
+    return least;
   }
 
   /**
@@ -52,7 +57,12 @@ final class LabelLayout {
    */
   record Line(String words, Style style, float baselinePt) {}
 
+  /** The lines in these letters, or in the least ones where these do not hold the label whole. */
   List<Line> lines(Label label) {
+    return whole(label) ? linesAsIs(label) : at(text, LEAST_PT).linesAsIs(label);
+  }
+
+  private List<Line> linesAsIs(Label label) {
     List<Line> lines = new ArrayList<>();
     add(lines, text.lines(label.id(), id()), id());
     add(lines, text.lines(label.name(), plain.asBold(), MOST_NAME_LINES), plain.asBold());
@@ -82,7 +92,7 @@ final class LabelLayout {
   }
 
   /** Whether nothing is shortened or broken within a word. */
-  private boolean whole(Label label) {
+  boolean whole(Label label) {
     return widestWordPt(label) <= text.widthPt()
         && text.widestWordPt(label.name(), plain.asBold()) <= text.widthPt()
         && text.lines(label.name(), plain.asBold()).size() <= MOST_NAME_LINES

@@ -22,7 +22,7 @@ import org.hibernacle.report.SeasonReport;
 
 /**
  * The labels of the pots on paper, in a grid. Each stands within its own cell, in letters of 9
- * points at least.
+ * points at least, of one size where they hold all its words.
  *
  * <p>Equal labels give equal bytes, whatever the machine's language, zone and clock.
  */
@@ -49,6 +49,20 @@ public final class LabelSheetPdf {
    * @param availableMm width or height that the grid leaves
    */
   public record TooSmall(String id, boolean tooNarrow, double neededMm, double availableMm) {}
+
+  /**
+   * What came of the writing.
+   *
+   * @param missing characters that the fonts lack
+   * @param shortened Ids of labels whose name or place is cut or broken within a word, as even the
+   *     least letters do not hold it
+   */
+  public record Result(List<Missing> missing, List<String> shortened) {
+    public Result {
+      missing = List.copyOf(missing);
+      shortened = List.copyOf(shortened);
+    }
+  }
 
   private LabelSheetPdf(
       SeasonReport report, LabelSheet sheet, Palette palette, Optional<PaperFont> font)
@@ -98,9 +112,8 @@ public final class LabelSheetPdf {
    * @param sheet that {@link #check} has passed
    * @param palette colours of the letters
    * @param font for characters that the program's own fonts lack
-   * @return the characters that the fonts lack
    */
-  public static List<Missing> write(
+  public static Result write(
       SeasonReport report,
       LabelSheet sheet,
       Palette palette,
@@ -111,7 +124,10 @@ public final class LabelSheetPdf {
     ByteArrayOutputStream file = new ByteArrayOutputStream();
     pdf.layOut(file);
     file.writeTo(out);
-    return pdf.type.missing();
+    LabelLayout least = LabelLayout.at(pdf.text, LabelLayout.LEAST_PT);
+    List<String> shortened =
+        sheet.labels().stream().filter(l -> !least.whole(l)).map(Label::id).toList();
+    return new Result(pdf.type.missing(), shortened);
   }
 
   private void layOut(OutputStream out) {

@@ -3,10 +3,15 @@ package org.hibernacle.report.pdf;
 import com.lowagie.text.SplitCharacter;
 import com.lowagie.text.pdf.DefaultSplitCharacter;
 import com.lowagie.text.pdf.PdfChunk;
+import java.util.regex.Pattern;
 
 /** Where a line may end: neither between a number and its unit nor after a minus sign. */
 final class LineEnds implements SplitCharacter {
   private static final SplitCharacter ORDINARY = new DefaultSplitCharacter();
+
+  /** What stands between words: blanks, or nothing after a character of Chinese or Japanese. */
+  static final Pattern BETWEEN_WORDS =
+      Pattern.compile("\\s+|(?<=[\\u2e80-\\ud7a0\\uf900-\\ufaff\\ufe30-\\ufe4f\\uff61-\\uff9f])");
 
   @Override
   public boolean isSplitCharacter(int start, int current, int end, char[] text, PdfChunk[] fonts) {

@@ -33,6 +33,14 @@ final class MarkedLines {
    * @param width of that column, in points
    */
   void add(PdfPTable table, List<MonthPage.Line> lines, float width) {
+    add(table, lines, width, width >= WIDE);
+  }
+
+  /**
+   * The same with the mark beside the lines, if it is not too wide, or before and above them, which
+   * leaves them all the width.
+   */
+  void add(PdfPTable table, List<MonthPage.Line> lines, float width, boolean beside) {
     int from = 0;
     while (from < lines.size()) {
       int to = from + 1;
@@ -41,7 +49,7 @@ final class MarkedLines {
       }
       List<MonthPage.Line> run = lines.subList(from, to);
       float mark = markWidth(run.get(0));
-      if (width >= WIDE && mark <= width / 3) {
+      if (beside && mark <= width / 3) {
         addBeside(table, run, mark, width - mark);
       } else {
         addBelow(table, run);
@@ -49,6 +57,25 @@ final class MarkedLines {
       table.addCell(Cells.gap(BETWEEN));
       from = to;
     }
+  }
+
+  /** Width at which no word is broken where the mark stands above the lines, in points. */
+  float narrowest(List<MonthPage.Line> lines) {
+    float widest = 0;
+    for (MonthPage.Line line : lines) {
+      widest = Math.max(widest, type.width(line.mark(), text().asBold()));
+      widest = Math.max(widest, widestWord(line.text()));
+    }
+    return widest + 3 * ACROSS + BAR + 1;
+  }
+
+  private float widestWord(String words) {
+    return (float)
+        LineEnds.BETWEEN_WORDS
+            .splitAsStream(words)
+            .mapToDouble(word -> type.width(word, text()))
+            .max()
+            .orElse(0);
   }
 
   /** The mark at the left, the lines at the right; one row each, so that a page may end between. */

@@ -11,7 +11,7 @@ import java.util.Locale;
 
 /** Draws a measured month. */
 final class MonthGrid {
-  private static final Style WEEKDAY = Style.COLUMN_HEADING.at(10);
+  static final Style WEEKDAY = Style.COLUMN_HEADING.at(10);
   private static final int ALL_SIDES = Rectangle.BOX;
 
   private final Typefaces type;

@@ -2,6 +2,7 @@ package org.hibernacle.report.pdf;
 
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.time.format.TextStyle;
 import java.time.temporal.ChronoUnit;
 import java.time.temporal.TemporalAdjusters;
 import java.util.Arrays;
@@ -9,40 +10,54 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import org.hibernacle.report.MonthPage;
 import org.hibernacle.report.Words;
 
 /**
  * The measures of one month's grid: the largest letters that let all lines fit, with names of
- * plants if these letters are still large, and the room of each day. Weekdays and weeks with work
- * get more room than those without.
+ * plants if these letters are still large, and the room of each day. Weekdays get widths and weeks
+ * get heights by what stands in them, so that the busiest day's letters are large.
  */
 final class MonthLayout {
-  /** From large down to the least we print, in points. */
-  private static final float[] SIZES_PT = {14, 12.5f, 11, 10, 9};
+  private static final float LARGEST_PT = 16;
+
+  /** The least we print, in points. */
+  private static final float SMALLEST_PT = 9;
+
+  private static final float STEP_PT = 0.5f;
 
   /** Smaller letters are kept for months that do not fit otherwise, in points. */
-  private static final float SMALLEST_WITH_NAMES_PT = 10;
+  private static final float SMALLEST_WITH_NAMES_PT = 11;
 
   /** Read from an arm's length, in points. */
-  private static final float SMALLEST_ROOMY_PT = 11;
+  private static final float SMALLEST_ROOMY_PT = 12;
 
   /** Of the grid's width. */
   private static final float IDLE_SHARE = 1 / 16f;
 
-  /** Of the grid's width. */
+  /** Of the grid's width, where the lines do not ask for more. */
   private static final float BUSY_SHARE = 0.42f;
 
-  private static final float IDLE_HEIGHT = 26;
+  private static final float IDLE_HEIGHT = 22;
+  private static final float NARROWEST = 28;
   private static final int DAYS = 7;
 
   private final LocalDate first;
+  private final int rows;
+  private final Typefaces type;
+  private final Words words;
+  private final float width;
+  private final float height;
   private final float[] columns;
   private final float[] weeks;
   private final Map<LocalDate, List<MonthPage.Line>> lines = new TreeMap<>();
   private final Map<LocalDate, Integer> shown = new TreeMap<>();
   private final DayBox box;
   private boolean withNames = true;
+
+  /** Letters of one size with the widths of the weekdays and the heights that the weeks want. */
+  private record Attempt(DayBox box, float[] columns, float[] wanted) {}
 
   /**
    * Measures that month.
@@ -57,28 +72,89 @@ final class MonthLayout {
       Words words,
       float width,
       float height) {
+    this.type = type;
+    this.words = words;
+    this.width = width;
+    this.height = height;
     first = month.month().atDay(1).with(TemporalAdjusters.previousOrSame(weekStart));
+    rows = 1 + week(month.month().atEndOfMonth());
     take(month, MonthPage.Line::text);
-    columns = widths(width);
-    int rows = 1 + week(month.month().atEndOfMonth());
-    DayBox tried = new DayBox(type, words, SIZES_PT[0]);
-    float[] wanted = wanted(tried, rows);
-    for (int i = 1; i < SIZES_PT.length && sum(wanted) > height; i++) {
-      if (withNames && SIZES_PT[i] < SMALLEST_WITH_NAMES_PT) {
-        withNames = false;
-        take(month, MonthPage.Line::brief);
-        i = 0;
-      }
-      tried = new DayBox(type, words, SIZES_PT[i]);
-      wanted = wanted(tried, rows);
+    Attempt best = largest(SMALLEST_WITH_NAMES_PT);
+    if (sum(best.wanted()) > height) {
+      withNames = false;
+      take(month, MonthPage.Line::brief);
+      best = largest(SMALLEST_PT);
     }
-    box = tried;
-    weeks = Levels.share(wanted, height);
+    box = best.box();
+    columns = best.columns();
+    weeks = Levels.share(best.wanted(), height);
     for (Map.Entry<LocalDate, List<MonthPage.Line>> day : lines.entrySet()) {
       LocalDate date = day.getKey();
       shown.put(
           date, box.fitting(date.getDayOfMonth(), day.getValue(), inner(date), weeks[week(date)]));
     }
+  }
+
+  /** In the largest letters in which all lines fit, or else in the smallest. */
+  private Attempt largest(float smallestPt) {
+    Attempt best = attempt(LARGEST_PT);
+    if (sum(best.wanted()) <= height) {
+      return best;
+    }
+    best = attempt(smallestPt);
+    if (sum(best.wanted()) > height) {
+      return best;
+    }
+    int fits = 0;
+    int tooLarge = Math.round((LARGEST_PT - smallestPt) / STEP_PT);
+    while (tooLarge - fits > 1) {
+      int middle = (fits + tooLarge) / 2;
+      Attempt tried = attempt(smallestPt + middle * STEP_PT);
+      if (sum(tried.wanted()) <= height) {
+        fits = middle;
+        best = tried;
+      } else {
+        tooLarge = middle;
+      }
+    }
+    return best;
+  }
+
+  private Attempt attempt(float sizePt) {
+    DayBox tried = new DayBox(type, words, sizePt);
+    List<List<LocalDate>> busy =
+        IntStream.range(0, rows)
+            .mapToObj(i -> lines.keySet().stream().filter(d -> week(d) == i).toList())
+            .toList();
+    WeekdayWidths widths =
+        new WeekdayWidths(
+            busy,
+            first,
+            (date, column) ->
+                tried.height(date.getDayOfMonth(), lines(date), column - 2 * DayBox.INSET),
+            IDLE_HEIGHT);
+    float[] shares = widths.lowest(widths(width), least(tried), height);
+    return new Attempt(tried, shares, widths.wanted(shares));
+  }
+
+  /** Widths at which neither the name of a weekday nor a word of a line is broken, in points. */
+  private float[] least(DayBox tried) {
+    float[] least = new float[DAYS];
+    for (int i = 0; i < DAYS; i++) {
+      String name =
+          first
+              .plusDays(i)
+              .getDayOfWeek()
+              .getDisplayName(TextStyle.SHORT_STANDALONE, words.locale());
+      float heading = type.width(name, MonthGrid.WEEKDAY) + 2 * DayBox.INSET + 1;
+      least[i] = Math.max(NARROWEST, heading);
+    }
+    lines.forEach(
+        (date, day) -> {
+          float narrowest = tried.narrowest(day) + 2 * DayBox.INSET;
+          least[column(date)] = Math.max(least[column(date)], narrowest);
+        });
+    return least;
   }
 
   private void take(MonthPage month, Function<MonthPage.Line, String> text) {
@@ -98,6 +174,7 @@ final class MonthLayout {
     return withNames && overfull().isEmpty() && sizePt() >= SMALLEST_ROOMY_PT;
   }
 
+  /** Widths to begin with. */
   private float[] widths(float width) {
     boolean[] busy = new boolean[DAYS];
     lines.keySet().forEach(date -> busy[column(date)] = true);
@@ -117,18 +194,6 @@ final class MonthLayout {
       widths[i] = busy[i] ? wide : narrow;
     }
     return widths;
-  }
-
-  private float[] wanted(DayBox tried, int rows) {
-    float[] wanted = new float[rows];
-    Arrays.fill(wanted, IDLE_HEIGHT);
-    lines.forEach(
-        (date, day) -> {
-          int week = week(date);
-          wanted[week] =
-              Math.max(wanted[week], tried.height(date.getDayOfMonth(), day, inner(date)));
-        });
-    return wanted;
   }
 
   /** First day of the first row, maybe of the month before. */

@@ -46,7 +46,51 @@ final class PaperColumns {
     while (side.size() > 1 && measure().leastTotal() > width) {
       below.add(0, side.remove(side.size() - 1));
     }
-    widths = measure().share(width);
+    ColumnWidths measured = measure();
+    float[] shared = measured.share(width);
+    widths =
+        measured.leastTotal() < width
+            ? WidthSearch.lowest(shared, least(measured), 0, lines()::total)
+            : shared;
+  }
+
+  private static float[] least(ColumnWidths measured) {
+    float[] least = new float[measured.least().size()];
+    for (int i = 0; i < least.length; i++) {
+      least[i] = measured.least().get(i);
+    }
+    return least;
+  }
+
+  /** Headings and rows in words. */
+  private RowLines lines() {
+    RowLines lines = new RowLines();
+    for (int place = 0; place < side.size(); place++) {
+      int index = side.get(place);
+      List<float[]> words = new ArrayList<>();
+      words.add(boxes.words(column(index).heading(), Style.COLUMN_HEADING));
+      for (Section.Row row : section.rows()) {
+        words.add(
+            runsToTheEnd(row, place)
+                ? new float[0]
+                : boxes.words(row.cells().get(index), weight(place)));
+      }
+      lines.add(words);
+    }
+    return lines;
+  }
+
+  /** Whether the words may take the room of all columns to their right, which are free. */
+  private boolean runsToTheEnd(Section.Row row, int place) {
+    return place + 1 < side.size()
+        && row.cells().get(side.get(place)) instanceof Cell.Text
+        && IntStream.range(place + 1, side.size()).allMatch(next -> isFree(row, next));
+  }
+
+  /** Whether words from the left may run on over that cell. */
+  boolean isFree(Section.Row row, int place) {
+    return row.cells().get(side.get(place)) instanceof Cell.Gap
+        && column(side.get(place)).entry().kind() == Entry.Kind.NONE;
   }
 
   /** Whether nothing stands in the column and nothing is to be filled in. */
@@ -114,8 +158,10 @@ final class PaperColumns {
     line += across;
     for (Section.Row row : section.rows()) {
       Cell cell = row.cells().get(side.get(place));
-      word = Math.max(word, boxes.narrowest(cell, weight(place)));
-      line = Math.max(line, boxes.oneLine(cell, weight(place)));
+      if (!runsToTheEnd(row, place)) {
+        word = Math.max(word, boxes.narrowest(cell, weight(place)));
+        line = Math.max(line, boxes.oneLine(cell, weight(place)));
+      }
     }
     // One point to spare against rounding.
     float narrowest = Math.min(word, LONGEST_WORD) + 1;

@@ -171,16 +171,10 @@ final class SectionTable {
     int taken = 1;
     if (cell instanceof Cell.Text
         && boxes.oneLine(cell, columns.weight(place)) > columns.widths()[place]) {
-      while (place + taken < columns.side().size()
-          && isFree(columns, row, columns.side().get(place + taken))) {
+      while (place + taken < columns.side().size() && columns.isFree(row, place + taken)) {
         taken++;
       }
     }
     return taken;
-  }
-
-  private static boolean isFree(PaperColumns columns, Section.Row row, int index) {
-    return row.cells().get(index) instanceof Cell.Gap
-        && columns.column(index).entry().kind() == Entry.Kind.NONE;
   }
 }

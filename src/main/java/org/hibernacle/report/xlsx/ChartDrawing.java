@@ -34,7 +34,7 @@ import org.hibernacle.report.StyleRole;
 /** A native chart that draws its lines from the columns beside it. */
 final class ChartDrawing {
   private static final int WIDTH_COLUMNS = 15;
-  private static final int HEIGHT_ROWS = 30;
+  private static final int HEIGHT_ROWS = 26;
 
   private static final double TITLE_PT = 13;
   private static final double LINE_PT = 2;

@@ -10,18 +10,21 @@ import org.hibernacle.report.Words;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTHeaderFooter;
 
 /**
- * How sheets look on paper: page, margins, header and footer as the template has them; headings on
- * every page; so many pages across that letters stay legible.
+ * How sheets look on paper: page, margins, header and footer as the template has them, but turned
+ * where upright paper is too narrow; headings on every page; so many pages across that letters stay
+ * legible.
  */
 final class PageSetup {
   /** Longest header or footer that the file format knows, with its codes. */
   private static final int LONGEST = 255;
 
   /** Letters are printed at this share of their size at least. */
-  static final double SMALLEST_SCALE = 0.6;
+  static final double SMALLEST_SCALE = 0.7;
 
-  private static final double LONGER_INCHES = 11;
-  private static final double SHORTER_INCHES = 8.27;
+  private static final double A4_LONGER_INCHES = 11.69;
+  private static final double A4_SHORTER_INCHES = 8.27;
+  private static final double LETTER_LONGER_INCHES = 11;
+  private static final double LETTER_SHORTER_INCHES = 8.5;
 
   /** Width of a digit of 10 point letters, inches. */
   static final double DIGIT_INCHES = 7 / 96.0;
@@ -43,7 +46,8 @@ final class PageSetup {
    * @param headingRows rows at the top that each page repeats; 0 for none
    */
   void apply(XSSFSheet sheet, XSSFSheet pattern, double characters, int headingRows) {
-    boolean landscape = pattern.getPrintSetup().getLandscape();
+    boolean landscape =
+        pattern.getPrintSetup().getLandscape() || pagesAcross(pattern, characters, false) > 1;
     sheet
         .getPrintSetup()
         .setPaperSize(report.letterPaper() ? PaperSize.LETTER_PAPER : PaperSize.A4_PAPER);
@@ -53,18 +57,24 @@ final class PageSetup {
     }
     sheet.setFitToPage(true);
     sheet.getPrintSetup().setFitHeight((short) 0);
-    double inches =
-        (landscape ? LONGER_INCHES : SHORTER_INCHES)
-            - pattern.getMargin(PageMargin.LEFT)
-            - pattern.getMargin(PageMargin.RIGHT);
-    double across = characters * DIGIT_INCHES * SMALLEST_SCALE / inches;
-    sheet.getPrintSetup().setFitWidth((short) Math.max(1, Math.ceil(across)));
+    sheet.getPrintSetup().setFitWidth((short) pagesAcross(pattern, characters, landscape));
     if (pattern.getCTWorksheet().isSetHeaderFooter()) {
       headerFooter(sheet, (CTHeaderFooter) pattern.getCTWorksheet().getHeaderFooter().copy());
     }
     if (headingRows > 0) {
       sheet.setRepeatingRows(new CellRangeAddress(0, headingRows - 1, -1, -1));
     }
+  }
+
+  private int pagesAcross(XSSFSheet pattern, double characters, boolean landscape) {
+    double longer = report.letterPaper() ? LETTER_LONGER_INCHES : A4_LONGER_INCHES;
+    double shorter = report.letterPaper() ? LETTER_SHORTER_INCHES : A4_SHORTER_INCHES;
+    double inches =
+        (landscape ? longer : shorter)
+            - pattern.getMargin(PageMargin.LEFT)
+            - pattern.getMargin(PageMargin.RIGHT);
+    double across = characters * DIGIT_INCHES * SMALLEST_SCALE / inches;
+    return (int) Math.max(1, Math.ceil(across));
   }
 
   private void headerFooter(XSSFSheet sheet, CTHeaderFooter texts) {

@@ -56,8 +56,9 @@ record Sheets(
     return workbook.createSheet(names.unique(title));
   }
 
-  /** Gives a sheet what the pattern's sheet has beside its cells. */
+  /** Gives a sheet what the pattern's sheet has beside its cells, pictures too. */
   void dress(XSSFSheet sheet, XSSFSheet pattern) {
+    Pictures.copy(workbook, pattern, sheet);
     if (pattern.getTabColor() != null) {
       sheet.setTabColor(pattern.getTabColor());
     }

@@ -192,6 +192,47 @@ class LabelSheetPdfTest {
     assertEquals(squeezed(named(LONG_NAME), kept + "\u2026"), read.get(1));
   }
 
+  /** The long name alone is small, and told; without it the sheet is the same for the others. */
+  @Test
+  void oneLongNameDoesNotMakeTheOthersSmall() throws IOException {
+    SeasonReport report = report(plan(Settings.Units.METRIC));
+    Label one = named("Larch");
+    Label two = named("Zelkova");
+    LabelSheet without = sheet(6, 3, Settings.Paper.A4, one, two);
+    LabelSheet with = sheet(6, 3, Settings.Paper.A4, one, two, longNamed());
+    List<Double> larger = sizes(without, bytes(report, without));
+    List<Double> sizes = sizes(with, bytes(report, with));
+    assertTrue(larger.get(0) > 9, larger::toString);
+    assertEquals(larger, sizes.subList(0, 2));
+    assertEquals(9, sizes.get(2));
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    LabelSheetPdf.Result result =
+        LabelSheetPdf.write(report, with, Palette.standard(), Optional.empty(), out);
+    assertEquals(List.of("K-208"), result.shortened());
+  }
+
+  private static Label longNamed() {
+    Label l = named(LONG_NAME);
+    return new Label("K-208", l.name(), l.place(), l.dates(), l.night());
+  }
+
+  /** The smallest letters on each label, in points. */
+  private static List<Double> sizes(LabelSheet sheet, byte[] file) throws IOException {
+    List<Double> sizes = new ArrayList<>();
+    try (PdfProbe pdf = PdfProbe.of(file)) {
+      for (int i = 0; i < sheet.labels().size(); i++) {
+        Rectangle2D cell = cell(sheet.grid(), i, heightPt(Settings.Paper.A4));
+        sizes.add(
+            pdf.letters(1).stream()
+                .filter(letter -> cell.contains(letter.box()))
+                .mapToDouble(PdfProbe.Letter::sizePt)
+                .min()
+                .orElseThrow());
+      }
+    }
+    return sizes;
+  }
+
   @Test
   void anEndlessWordIsCutTooAndStaysInItsLabel() throws IOException {
     SeasonReport report = report(plan(Settings.Units.US));

@@ -133,6 +133,36 @@ class MonthGridTest {
     assertTrue(full.shown(LocalDate.of(2026, 10, 3)) > 0, "some stand in the grid");
   }
 
+  /** An arm's length asks for letters of 12 points at least: common practice, no source. */
+  @Test
+  void aBusyDayTakesTheRoomThatOthersLeave() throws IOException {
+    TreeMap<LocalDate, List<MonthPage.Line>> days = new TreeMap<>();
+    for (int i = 0; i < 12; i++) {
+      String pots = "to Mulch bed: P0" + i + " Larch grove to be, P1" + i + " Hinoki";
+      PaperReports.put(
+          days, LocalDate.of(2026, 10, 3), new MonthPage.Line(StyleRole.MOVE_DOWN, "down", pots));
+    }
+    for (int day : List.of(7, 8, 9)) {
+      PaperReports.put(
+          days,
+          LocalDate.of(2026, 10, day),
+          new MonthPage.Line(StyleRole.TASK, "do", "Porch: warm at warmth"));
+    }
+    Typefaces type = new Typefaces(Palette.standard(), Optional.empty());
+    MonthLayout layout = layout(days, type, Words.of(Locale.ENGLISH));
+    assertTrue(layout.overfull().isEmpty());
+    assertTrue(layout.sizePt() >= 12, layout.sizePt() + " pt");
+    float saturday = layout.columns()[5];
+    float thursday = layout.columns()[3];
+    assertTrue(saturday > 2 * thursday, saturday + " and " + thursday + " pt");
+    float sum = 0;
+    for (float column : layout.columns()) {
+      assertTrue(column >= 28, "room for the name of the weekday");
+      sum += column;
+    }
+    assertEquals(760, sum, 0.01);
+  }
+
   private static MonthLayout layout(
       TreeMap<LocalDate, List<MonthPage.Line>> days, Typefaces type, Words words) {
     MonthPage month = PaperReports.month(YearMonth.of(2026, 10), days);

@@ -50,10 +50,32 @@ class PaperColumnsTest {
           Cell cell = row.cells().get(index);
           // The digest of a file has no column of its own width.
           float least = Math.min(boxes.narrowest(cell, columns.weight(place)), 170);
-          assertTrue(least <= width, heading + ": " + boxes.text(cell));
+          float free = width;
+          for (int next = place + 1;
+              next < columns.side().size() && columns.isFree(row, next);
+              next++) {
+            free += columns.widths()[next];
+          }
+          assertTrue(least <= free, heading + ": " + boxes.text(cell));
         }
       }
     }
+  }
+
+  /** A row of many words next to one with few: an even share would waste lines. */
+  @Test
+  void widthGoesWhereItMakesRowsLower() {
+    String few = "one two three four five six seven eight nine ten eleven twelve";
+    String many = String.join(" ", few, few, few, few);
+    List<List<Cell>> rows =
+        List.of(
+            List.of(PaperReports.text(few), PaperReports.text(many)),
+            List.of(PaperReports.text(few), PaperReports.text(many)));
+    PaperColumns columns =
+        columns(PaperReports.section("shares", List.of("Short words", "Long words"), rows));
+    float[] widths = columns.widths();
+    assertTrue(widths[1] > 1.3 * widths[0], widths[0] + " and " + widths[1]);
+    assertEquals(pages.portraitWidth(), widths[0] + widths[1], 0.1);
   }
 
   @Test

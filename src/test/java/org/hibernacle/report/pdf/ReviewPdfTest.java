@@ -2,6 +2,7 @@ package org.hibernacle.report.pdf;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -33,6 +34,22 @@ class ReviewPdfTest {
         Files.writeString(GOLDEN, pdf.dump());
       }
       assertEquals(Files.readString(GOLDEN), pdf.dump());
+    }
+  }
+
+  /** On both papers, as of the calendar. */
+  @Test
+  void noLetterIsTooSmallOrOffThePaper() throws IOException {
+    for (Settings.Units units : Settings.Units.values()) {
+      Locale language = units == Settings.Units.US ? Locale.US : Locale.UK;
+      try (PdfProbe pdf = PdfProbe.of(report(units, language))) {
+        for (int page = 1; page <= pdf.pages(); page++) {
+          for (PdfProbe.Letter letter : pdf.letters(page)) {
+            assertTrue(letter.sizePt() >= 9, page + ": " + letter);
+          }
+        }
+        PageGeometryTest.assertWithinMargins(pdf);
+      }
     }
   }
 

@@ -11,6 +11,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
@@ -20,9 +21,12 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import org.apache.poi.xssf.usermodel.XSSFColor;
+import org.apache.poi.xssf.usermodel.XSSFDrawing;
 import org.apache.poi.xssf.usermodel.XSSFFont;
 import org.apache.poi.xssf.usermodel.XSSFName;
+import org.apache.poi.xssf.usermodel.XSSFPicture;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.hibernacle.input.InventoryWorkbook;
@@ -91,6 +95,10 @@ class WorkbookTemplateTest {
   private static XSSFColor colour(int rgb) {
     return new XSSFColor(new byte[] {(byte) (rgb >> 16), (byte) (rgb >> 8), (byte) rgb});
   }
+
+  /** A PNG of one dot. */
+  private static final String DOT =
+      "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==";
 
   @Test
   void theCommittedFileIsWhatItsProgramBuilds() throws IOException {
@@ -280,6 +288,41 @@ class WorkbookTemplateTest {
           names(book).toString());
       assertTrue(
           book.getAllNames().stream().noneMatch(n -> n.getNameName().startsWith("pattern_")));
+    }
+  }
+
+  /** A picture of the log's sheet comes with the log, one of any table with every sheet like it. */
+  @Test
+  void picturesStandOnEverySheetOfTheirPattern() throws IOException {
+    byte[] logo = Base64.getDecoder().decode(DOT);
+    WorkbookTemplate template =
+        read(
+            changed(
+                book -> {
+                  int picture = book.addPicture(logo, Workbook.PICTURE_TYPE_PNG);
+                  for (String sheet : List.of("Overview", "Log", "Occupancy", "Any table")) {
+                    XSSFClientAnchor over = new XSSFClientAnchor(0, 0, 0, 0, 20, 0, 22, 3);
+                    book.getSheet(sheet).createDrawingPatriarch().createPicture(over, picture);
+                  }
+                }));
+    try (XSSFWorkbook book = written(template)) {
+      for (String sheet : List.of("Overview", "Log", "Occupancy", "Plants", "Tasks")) {
+        XSSFDrawing drawing = book.getSheet(sheet).getDrawingPatriarch();
+        List<XSSFPicture> pictures =
+            drawing == null
+                ? List.of()
+                : drawing.getShapes().stream()
+                    .filter(XSSFPicture.class::isInstance)
+                    .map(XSSFPicture.class::cast)
+                    .toList();
+        assertEquals(sheet.equals("Tasks") ? 0 : 1, pictures.size(), sheet);
+        for (XSSFPicture picture : pictures) {
+          assertArrayEquals(logo, picture.getPictureData().getData(), sheet);
+          assertEquals(20, picture.getClientAnchor().getCol1(), sheet);
+        }
+      }
+      assertEquals(1, book.getSheet("Occupancy").getDrawingPatriarch().getCharts().size());
+      assertEquals(1, book.getAllPictures().size(), "stored once");
     }
   }
 
