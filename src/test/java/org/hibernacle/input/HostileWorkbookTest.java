@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
+import org.apache.logging.log4j.LogManager;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.hibernacle.input.TestBook.Reading;
 import org.junit.jupiter.api.Test;
@@ -205,6 +206,15 @@ class HostileWorkbookTest {
     byte[] blanks = new byte[7 << 20];
     Arrays.fill(blanks, (byte) ' ');
     assertRefused(TestBook.read(withParts("xl/media/p%d.png", 10, blanks)), "IN-440", "64 MB");
+  }
+
+  /** The program says itself what is wrong; a library must not add where in its code that was. */
+  @ParameterizedTest
+  @ValueSource(strings = {"[Content_Types].xml", "_rels/.rels", "xl/_rels/workbook.xml.rels"})
+  void aPartThatIsNoXmlIsToldWithoutAStackTrace(String part) {
+    byte[] bytes = TestBook.least().bytesWith(part, xml -> "no XML");
+    assertRefused(TestBook.read(bytes), "IN-106", "it is damaged or of another kind");
+    assertFalse(LogManager.getLogger("of a library").isFatalEnabled());
   }
 
   private static byte[] withParts(String name, int count, byte[] content) throws IOException {
