@@ -171,6 +171,14 @@ public final class TemperatureCsv {
       problems.error("IN-324", where, "no day that could be used", "at least one");
       return Optional.empty();
     }
+    if (Plausibility.isMonthly(read.days().navigableKeySet())) {
+      problems.error(
+          "IN-402",
+          where,
+          "one date a month",
+          "days: means of a month do not tell how cold a night was");
+      return Optional.empty();
+    }
     TemperatureSeries series = read.series();
     Plausibility.look(series, where, problems);
     return Optional.of(series);

@@ -217,6 +217,36 @@ class HostileWorkbookTest {
     assertFalse(LogManager.getLogger("of a library").isFatalEnabled());
   }
 
+  /** Some kilobytes of archive each, and more than fits into half a gigabyte of memory. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "xl/worksheets/sheet1.xml | </sheetData> | <row/>            | 1300000 | more cells",
+        "xl/worksheets/sheet1.xml | </sheetData> | <row r=\"9\" s=''/> | 450000  | more cells",
+        "xl/styles.xml            | </cellXfs>   | <xf/>             | 1300000 | more cells",
+        "xl/sharedStrings.xml     | </sst>       | <si><t/></si>     | 700000  | more cells",
+        "xl/sharedStrings.xml     | </t>         | wood              | 300000  | a text of more than a",
+        "xl/worksheets/sheet1.xml | <sheetData>  | <x:col/>          | 17000   | more widths of"
+      })
+  void whatTheMemoryCanNotHoldIsRefusedBeforeItIsBuilt(
+      String part, String before, String more, int times, String found) {
+    byte[] bytes =
+        TestBook.least()
+            .bytesWith(part, xml -> xml.replaceFirst(before, more.repeat(times) + before));
+    assertRefused(TestBook.read(bytes), "IN-451", "the part " + part + " holds " + found);
+  }
+
+  @Test
+  void tenThousandTextsDoNoHarm() {
+    byte[] bytes =
+        TestBook.least()
+            .bytesWith(
+                "xl/sharedStrings.xml",
+                xml -> xml.replace("</sst>", "<si><t>x</t></si>".repeat(10_000) + "</sst>"));
+    assertEquals(1, TestBook.read(bytes).sound().plants().size());
+  }
+
   private static byte[] withParts(String name, int count, byte[] content) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     try (ZipOutputStream zip = new ZipOutputStream(out)) {
