@@ -41,7 +41,12 @@ record CsvText(CsvSource source, CsvEncoding encoding) {
    */
   record Row(long line, List<String> cells) {
     boolean blank() {
-      return cells.stream().allMatch(String::isEmpty);
+      for (String cell : cells) {
+        if (!cell.isEmpty()) {
+          return false;
+        }
+      }
+      return true;
     }
   }
 

@@ -100,8 +100,9 @@ final class HeadingSearch {
   /** Whether a row has that many cells, empty ones at its end aside. */
   static boolean fits(CsvText.Row row, int columns) {
     List<String> cells = row.cells();
-    return cells.size() >= columns
-        && cells.subList(columns, cells.size()).stream().allMatch(String::isEmpty);
+    return cells.size() == columns
+        || (cells.size() > columns
+            && cells.subList(columns, cells.size()).stream().allMatch(String::isEmpty));
   }
 
   private void look(CsvText text, char delimiter) throws UnreadableCsv {
