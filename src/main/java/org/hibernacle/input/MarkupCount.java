@@ -8,10 +8,10 @@ import java.util.Optional;
  */
 final class MarkupCount {
   /**
-   * Most elements and attributes of all parts; a cell has some five. The library needs some 300
+   * Most elements and attributes of all parts; a cell has some five. The library needs some 400
    * bytes for each (measured), so that they fit into half a gigabyte.
    */
-  static final int MOST_NODES = 1_200_000;
+  static final int MOST_NODES = 1_000_000;
 
   /** Longest text or tag; a cell holds at most 32,767 characters. */
   static final int LONGEST = 1 << 20;
