@@ -85,6 +85,6 @@ final class CsvSurvey implements Predicate<CsvText.Row> {
     String where = csv.name() + ", \"" + csv.columns().heading(Role.DATE).written() + "\"";
     return given
         .or(() -> dates.decide(where, problems))
-        .map(rule -> new DateCells(csv.columns(), Optional.of(rule)));
+        .map(rule -> new DateCells(csv.columns(), Optional.of(DayMemory.of(rule))));
   }
 }

@@ -18,7 +18,6 @@ import java.util.regex.Pattern;
  * @param timed whether it has the latter two
  */
 record DatePattern(String shown, Pattern shape, boolean timed) implements DateRule {
-  private static final Pattern TIME_FOLLOWS = Pattern.compile("[Tt\\s]\\s*");
   private static final String Y = "(?<y>\\d{4})";
   private static final String M = "(?<m>\\d{1,2})";
   private static final String NAME = "(?<m>\\p{L}{3,10}\\.?)";
@@ -69,12 +68,22 @@ record DatePattern(String shown, Pattern shape, boolean timed) implements DateRu
               .flatMap(time -> stamp.map(s -> s.at(time)))
           : Optional.empty();
     }
-    if (date.end() == cell.length()) {
-      return stamp;
-    }
-    Matcher gap = TIME_FOLLOWS.matcher(cell).region(date.end(), cell.length());
-    return gap.lookingAt()
-        ? TimeOfDay.of(cell.substring(gap.end())).flatMap(time -> stamp.map(s -> s.at(time)))
+    return date.end() == cell.length()
+        ? stamp
+        : stamp.flatMap(s -> timed(s.day(), cell, date.end()));
+  }
+
+  /** Where the date ends in a cell that begins with one. */
+  int end(String cell) {
+    Matcher date = shape.matcher(cell);
+    return date.lookingAt() ? date.end() : 0;
+  }
+
+  /** That day with the time that follows in the cell from {@code end} on; empty if none does. */
+  static Optional<Stamp> timed(LocalDate day, String cell, int end) {
+    char between = cell.charAt(end);
+    return between == 'T' || between == 't' || Character.isWhitespace(between)
+        ? TimeOfDay.of(cell.substring(end + 1).strip()).map(time -> Stamp.of(day).at(time))
         : Optional.empty();
   }
 

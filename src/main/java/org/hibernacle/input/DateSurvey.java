@@ -76,16 +76,18 @@ final class DateSurvey {
 
   private static final class Trial {
     private final DateRule pattern;
+    private final DateRule reading;
     private int read;
     private boolean ascending = true;
     private LocalDate last = LocalDate.MIN;
 
     Trial(DateRule pattern) {
       this.pattern = pattern;
+      this.reading = DayMemory.of(pattern);
     }
 
     void add(String cell) {
-      pattern
+      reading
           .read(cell)
           .ifPresent(
               stamp -> {

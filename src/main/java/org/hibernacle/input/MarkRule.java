@@ -45,9 +45,11 @@ record MarkRule(Carrier carrier, int part, Set<String> drop) {
       int comma = cell.indexOf(',');
       return new Marked(cell.substring(0, comma).strip(), cell.substring(comma + 1).strip());
     }
-    Matcher letter = WITH_LETTER.matcher(cell);
-    if (carrier == Carrier.LETTER && letter.matches()) {
-      return new Marked(letter.group(1), letter.group(2));
+    if (carrier == Carrier.LETTER) {
+      Matcher letter = WITH_LETTER.matcher(cell);
+      if (letter.matches()) {
+        return new Marked(letter.group(1), letter.group(2));
+      }
     }
     return new Marked(cell, beside.map(this::counting).orElse(""));
   }

@@ -2,6 +2,8 @@ package org.hibernacle.input;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.NavigableSet;
+import java.util.TreeSet;
 import org.hibernacle.model.DateSpan;
 import org.hibernacle.model.Gaps;
 import org.hibernacle.model.TemperatureSeries;
@@ -28,7 +30,9 @@ public final class Quality {
     if (policy.gaps() != QualityPolicy.Gaps.LEAVE && !read.days().isEmpty()) {
       LocalDate first = read.days().firstKey();
       LocalDate last = read.days().lastKey();
-      Gaps.within(read.days(), first, last).forEach(gap -> settle(gap, read, policy, problems));
+      TreeSet<LocalDate> joined = new TreeSet<>();
+      Gaps.within(read.days(), first, last)
+          .forEach(gap -> settle(gap, read, policy, joined, problems));
     }
   }
 
@@ -50,8 +54,13 @@ public final class Quality {
   }
 
   private static void settle(
-      DateSpan gap, ReadSeries read, QualityPolicy policy, Problems problems) {
+      DateSpan gap,
+      ReadSeries read,
+      QualityPolicy policy,
+      NavigableSet<LocalDate> joined,
+      Problems problems) {
     int days = Gaps.days(gap);
+    int ofTheYear = days + joined.tailSet(gap.toExclusive().minusYears(1)).size();
     LocalDate last = gap.toExclusive().minusDays(1);
     String missing =
         (days == 1 ? gap.fromInclusive() + " is" : gap.fromInclusive() + " to " + last + " are")
@@ -67,8 +76,18 @@ public final class Quality {
           missing,
           "gaps of at most " + policy.joinDays() + " days, as --gaps join asks",
           "left as it is");
+    } else if (ofTheYear > QualityPolicy.MOST_JOINED_DAYS) {
+      problems.warning(
+          "IN-423",
+          where,
+          missing,
+          "at most "
+              + QualityPolicy.MOST_JOINED_DAYS
+              + " days within a year that --gaps join fills",
+          "left as it is");
     } else {
       Gaps.bridge(read.days(), gap);
+      gap.fromInclusive().datesUntil(gap.toExclusive()).forEach(joined::add);
       problems.note("IN-424", where, missing, "filled by a straight line, as --gaps join asks");
     }
   }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import org.hibernacle.model.DailyExtremes;
 
@@ -35,6 +36,8 @@ final class QualityCheck {
     check.spikes();
     check.wideRanges();
     BOTH.forEach(check::stuck);
+    check.copied();
+    check.outliers();
     return check.found.stream()
         .sorted(
             Comparator.comparing((Suspicion s) -> s.days().get(0)).thenComparing(Suspicion::rule))
@@ -42,10 +45,14 @@ final class QualityCheck {
   }
 
   private void add(QualityRule rule, int from, int to) {
-    List<LocalDate> dates = days.subList(from, to).stream().map(Day::date).toList();
     DailyExtremes first = days.get(from).air();
     String air = DayFigures.round(first.minC()) + " to " + DayFigures.round(first.maxC()) + " °C";
-    found.add(new Suspicion(rule, dates, to - from > 1 ? air + " on the first of them" : air));
+    add(rule, from, to, to - from > 1 ? air + " on the first of them" : air);
+  }
+
+  private void add(QualityRule rule, int from, int to, String stands) {
+    List<LocalDate> dates = days.subList(from, to).stream().map(Day::date).toList();
+    found.add(new Suspicion(rule, dates, stands));
   }
 
   /** Whether the day with that number follows on the one before it. */
@@ -129,6 +136,29 @@ final class QualityCheck {
             || coldestHighestC - air.minC() >= QualityRule.RANGE_K) {
           add(QualityRule.WIDE, i, i + 1);
         }
+      }
+    }
+  }
+
+  private void copied() {
+    List<DailyExtremes> air = days.stream().map(Day::air).toList();
+    for (CopiedDays.Copy copy : CopiedDays.in(air, this::joined)) {
+      int last = copy.original() + copy.to() - copy.from() - 1;
+      String original = days.get(copy.original()).date() + " to " + days.get(last).date();
+      add(QualityRule.COPIED, copy.from(), copy.to(), "the figures of " + original);
+    }
+  }
+
+  private void outliers() {
+    TreeMap<LocalDate, DailyExtremes> believed = new TreeMap<>();
+    Set<LocalDate> doubted = new HashSet<>();
+    found.forEach(suspicion -> doubted.addAll(suspicion.days()));
+    days.forEach(day -> believed.put(day.date(), day.air()));
+    believed.keySet().removeAll(doubted);
+    Set<LocalDate> outliers = Outliers.in(believed, BOTH);
+    for (int i = 0; i < days.size(); i++) {
+      if (outliers.contains(days.get(i).date())) {
+        add(QualityRule.OUTLIER, i, i + 1);
       }
     }
   }

@@ -16,6 +16,19 @@ enum QualityRule {
    */
   WIDE("40 K or more between the extremes of this day and all those beside it"),
 
+  /**
+   * Runs of {@link #COPIED_DAYS} or more days that stand elsewhere with the same figures. Durre et
+   * al. compare whole months and years; a shorter run of both extremes is no chance either.
+   */
+  COPIED("copied: the same figures as on earlier days, in the same order"),
+
+  /**
+   * {@link #DEVIATIONS} standard deviations or more from what the file has within a week of that
+   * date in all years, or {@link #APART_K} or more from every other day of that calendar month.
+   * Durre et al.
+   */
+  OUTLIER("far from all that this file has at that time of the year"),
+
   /** The same lowest or highest on {@link #STREAK_DAYS} days in a row. Durre et al. */
   STUCK("stuck: the very same figure for 20 days or longer"),
 
@@ -34,6 +47,15 @@ enum QualityRule {
 
   /** Days. */
   static final int STREAK_DAYS = 20;
+
+  /** Days; common practice, no source. */
+  static final int COPIED_DAYS = 20;
+
+  /** Standard deviations. */
+  static final double DEVIATIONS = 6;
+
+  /** K. */
+  static final double APART_K = 10;
 
   /** Longest run of days taken for one lost sign. */
   static final int SIGN_DAYS = 10;

@@ -15,6 +15,7 @@ import org.hibernacle.input.CsvLayout.Role;
  * @param line of the headings
  * @param lastLine on which the headings end
  * @param columns of the layout
+ * @param sideBySide stations that have columns of their own; empty if columns are of one station
  * @param told the element that all values are, where no column says so
  * @param units of the temperature columns; empty until they are settled
  * @param snow unit of the snow depth; empty if there is no such column, or none that can be used
@@ -25,6 +26,7 @@ record RecognisedCsv(
     long line,
     long lastLine,
     CsvColumns columns,
+    List<String> sideBySide,
     Optional<Role> told,
     Map<Role, TemperatureUnit> units,
     Optional<SnowUnit> snow) {
@@ -52,6 +54,7 @@ record RecognisedCsv(
             found.line(),
             found.lastLine(),
             columns,
+            found.stations(),
             told,
             Map.of(),
             Optional.empty()));
@@ -77,7 +80,15 @@ record RecognisedCsv(
       units.put(role, unit.get());
     }
     return new RecognisedCsv(
-        text, delimiter, line, lastLine, columns, told, units, snowUnit(units, problems));
+        text,
+        delimiter,
+        line,
+        lastLine,
+        columns,
+        sideBySide,
+        told,
+        units,
+        snowUnit(units, problems));
   }
 
   private Optional<TemperatureUnit> unit(
@@ -125,9 +136,14 @@ record RecognisedCsv(
 
   /** Hands on the rows below the headings; remarks after a {@code #} are left out. */
   void rows(Predicate<CsvText.Row> more) throws UnreadableCsv {
-    text.rows(
-        delimiter,
-        row -> row.line() <= lastLine || row.cells().get(0).startsWith("#") || more.test(row));
+    Predicate<CsvText.Row> below =
+        row -> row.line() <= lastLine || row.cells().get(0).startsWith("#") || more.test(row);
+    List<Cut> cuts = columns.layout().cuts();
+    if (cuts.isEmpty()) {
+      text.rows(delimiter, below);
+    } else {
+      text.rows(cuts, below);
+    }
   }
 
   /**
@@ -192,6 +208,7 @@ record RecognisedCsv(
           case ';' -> "semicolon";
           case '|' -> "stroke";
           case CsvText.BLANKS -> "blanks";
+          case CsvText.POSITIONS -> "position";
           default -> "comma";
         };
     return words + ", parted by " + between + ", encoding " + text.encoding().charset().name();

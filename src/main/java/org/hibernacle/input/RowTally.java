@@ -85,6 +85,9 @@ final class RowTally {
   void used(LocalDate day, boolean again) {
     used++;
     repeated += again ? 1 : 0;
+    if (!ends.isEmpty() && day.equals(ends.last())) {
+      return;
+    }
     ends.add(day);
     if (ends.size() > 2) {
       ends.remove(ends.higher(ends.first()));

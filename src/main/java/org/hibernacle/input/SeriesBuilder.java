@@ -35,6 +35,7 @@ final class SeriesBuilder {
   private final TreeMap<LocalDate, Origin> origins = new TreeMap<>();
   private final TreeSet<LocalDate> hourTwice = new TreeSet<>();
   private Optional<LocalDate> open = Optional.empty();
+  private DayReadings openReadings = new DayReadings();
 
   /**
    * @param options with the zone whose rules tell when clocks go back, if they are known
@@ -98,9 +99,7 @@ final class SeriesBuilder {
    * back is kept twice.
    */
   boolean add(LocalDate day, int secondOfDay, double airC, Origin where) {
-    goOnTo(day);
-    DayReadings ofDay = readings.computeIfAbsent(day, d -> new DayReadings());
-    origins.putIfAbsent(day, where);
+    DayReadings ofDay = goOnTo(day, where);
     OptionalDouble before = ofDay.at(secondOfDay);
     if (before.isPresent()) {
       if (before.getAsDouble() == airC) {
@@ -148,11 +147,14 @@ final class SeriesBuilder {
     open = Optional.empty();
   }
 
-  private void goOnTo(LocalDate day) {
+  private DayReadings goOnTo(LocalDate day, Origin where) {
     if (open.isEmpty() || !open.get().equals(day)) {
       close();
       open = Optional.of(day);
+      openReadings = readings.computeIfAbsent(day, d -> new DayReadings());
+      origins.putIfAbsent(day, where);
     }
+    return openReadings;
   }
 
   /** By the rules of the zone; else early on a Sunday of autumn, north or south. */

@@ -21,6 +21,12 @@ record TimeOfDay(int second, OptionalInt offsetS) {
 
   /** Reads a time; empty if the text is none. */
   static Optional<TimeOfDay> of(String text) {
+    if (text.length() == 5 && text.charAt(2) == ':') {
+      Optional<TimeOfDay> plain = plain(text);
+      if (plain.isPresent()) {
+        return plain;
+      }
+    }
     Matcher time = SHAPE.matcher(text.strip().toLowerCase(Locale.ROOT));
     if (!time.matches()) {
       return Optional.empty();
@@ -39,6 +45,23 @@ record TimeOfDay(int second, OptionalInt offsetS) {
     return minute < 60 && second < 60 && sum <= Stamp.DAY_S
         ? Optional.of(new TimeOfDay(sum, offsetS(time.group(5))))
         : Optional.empty();
+  }
+
+  /** The commonest of all, {@code 06:30}, without taking it apart by a pattern. */
+  private static Optional<TimeOfDay> plain(String text) {
+    int hour = two(text, 0);
+    int minute = two(text, 3);
+    int sum = hour * 3600 + minute * 60;
+    return hour >= 0 && minute >= 0 && minute < 60 && sum <= Stamp.DAY_S
+        ? Optional.of(new TimeOfDay(sum, OptionalInt.empty()))
+        : Optional.empty();
+  }
+
+  /** The two figures from that place on; -1 if they are none. */
+  private static int two(String text, int from) {
+    int tens = text.charAt(from) - '0';
+    int ones = text.charAt(from + 1) - '0';
+    return tens >= 0 && tens <= 9 && ones >= 0 && ones <= 9 ? 10 * tens + ones : -1;
   }
 
   private static OptionalInt offsetS(@Nullable String zone) {

@@ -104,6 +104,14 @@ final class WorkbookFile {
           "an inventory; pictures and other sheets can be moved to a workbook of their own");
       return Optional.empty();
     }
+    if (parts.tooMany().isPresent()) {
+      problems.error(
+          Code.TOO_MUCH,
+          file,
+          "the part " + parts.tooMany().get(),
+          "an inventory; what is needed copied into a new workbook, without what is not");
+      return Optional.empty();
+    }
     if (!parts.whole() || !hasEnd(bytes)) {
       return refuseDamaged(file, problems);
     }

@@ -7,15 +7,22 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.TimeZone;
+import java.util.stream.Stream;
 import org.hibernacle.model.Inventory;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What stands in a workbook must not depend on the machine it is read on. */
 class LocaleTest {
   private static final Path DEMO = Path.of("demo-data", "inventory.xlsx");
+
+  /** As the build's own machine has them: English and UTC. */
+  private static final List<Object> DEMO_HERE = demo();
+
+  private static final String TEMPERATURES_HERE = temperatures();
 
   private final Locale before = Locale.getDefault();
   private final TimeZone zoneBefore = TimeZone.getDefault();
@@ -34,22 +41,49 @@ class LocaleTest {
   }
 
   /** Zones on both sides of the date line and with half hours, one with a half hour of summer. */
+  static Stream<Arguments> machines() {
+    return Stream.of("en-US", "de-DE", "tr-TR", "ja-JP-u-ca-japanese")
+        .flatMap(
+            tag ->
+                Stream.of("UTC", "Asia/Tokyo", "America/St_Johns", "Australia/Lord_Howe")
+                    .map(zone -> Arguments.of(tag, zone)));
+  }
+
   @ParameterizedTest
-  @CsvSource({
-    "en-US, America/St_Johns",
-    "de-DE, Australia/Lord_Howe",
-    "tr-TR, Asia/Tokyo",
-    "ja-JP-u-ca-japanese, UTC",
-    "tr-TR, America/St_Johns",
-    "ja-JP, Australia/Lord_Howe"
-  })
+  @MethodSource("machines")
   void theDemoIsTheSameInventoryInEveryLocaleAndZone(String tag, String zone) {
-    Locale.setDefault(Locale.UK);
-    TimeZone.setDefault(TimeZone.getTimeZone("UTC"));
-    List<Object> here = demo();
     Locale.setDefault(Locale.forLanguageTag(tag));
     TimeZone.setDefault(TimeZone.getTimeZone(zone));
-    assertEquals(here, demo());
+    assertEquals(DEMO_HERE, demo());
+  }
+
+  /** Dates with the names of months, clocks that change, times that name a zone, capitals. */
+  private static String temperatures() {
+    StringBuilder all = new StringBuilder();
+    for (String file :
+        List.of(
+            "daily/month-names.csv",
+            "readings/clocks-back.csv",
+            "readings/with-zone.csv",
+            "readings/seconds-since-1970.csv",
+            "daily/semicolon-windows.csv",
+            "ie-daily/ok.csv",
+            "us-months/ok.csv")) {
+      Problems problems = new Problems();
+      Path path = Path.of("src", "test", "resources", "csv").resolve(file);
+      all.append(TemperatureCsv.read(List.of(path), TemperatureCsv.Options.NONE, problems));
+      all.append(problems.sorted());
+    }
+    return all.toString();
+  }
+
+  @ParameterizedTest
+  @MethodSource("machines")
+  void temperatureFilesAreTheSameSeriesInEveryLocaleAndZone(String tag, String zone) {
+    Locale.setDefault(Locale.forLanguageTag(tag));
+    TimeZone.setDefault(TimeZone.getTimeZone(zone));
+    assertEquals(TEMPERATURES_HERE, temperatures());
+    assertTrue(TEMPERATURES_HERE.contains("2030-02-01=DailyExtremes"), TEMPERATURES_HERE);
   }
 
   private static String reading(String tag) {

@@ -132,7 +132,7 @@ public final class WorkbookTemplate {
                   + "; delete the others where your program manages names (they"
                   + " come with copies of a sheet)"));
     }
-    String cells = found.get(0).getRefersToFormula();
+    String cells = String.valueOf(found.get(0).getRefersToFormula());
     boolean isThere =
         attempt(() -> cells(book, cells).getFirstCell())
             .filter(first -> anchor.sheet().equals(first.getSheetName()) && first.getRow() >= 0)
@@ -157,7 +157,7 @@ public final class WorkbookTemplate {
   private static <T> Optional<T> attempt(Supplier<T> reading) {
     try {
       return Optional.of(reading.get());
-    } catch (IllegalArgumentException e) {
+    } catch (IllegalArgumentException | IllegalStateException | IndexOutOfBoundsException e) {
       return Optional.empty();
     }
   }
