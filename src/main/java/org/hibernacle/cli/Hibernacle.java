@@ -82,7 +82,7 @@ public final class Hibernacle implements Runnable {
   }
 
   private static int run(PrintWriter out, PrintWriter err, ProgressLine progress, String... args) {
-    CommandLine line = new CommandLine(new Hibernacle(progress));
+    CommandLine line = commandLine(progress);
     line.setOut(out);
     line.setErr(err);
     line.setCaseInsensitiveEnumValuesAllowed(true);
@@ -94,6 +94,11 @@ public final class Hibernacle implements Runnable {
     out.flush();
     err.flush();
     return code;
+  }
+
+  /** All commands with their options. */
+  static CommandLine commandLine(ProgressLine progress) {
+    return new CommandLine(new Hibernacle(progress));
   }
 
   /** Where a command tells what takes so long. */
