@@ -126,8 +126,12 @@ public final class CommandPages {
             (name, command) ->
                 item(
                     "\\fB" + text(name) + "\\fR",
-                    text(command.getCommandSpec().usageMessage().description()[0]),
+                    text(sentence(command.getCommandSpec().usageMessage())),
                     lines));
+  }
+
+  private static String sentence(UsageMessageSpec usage) {
+    return usage.header().length > 0 ? usage.header()[0] : usage.description()[0];
   }
 
   private static String description(ArgSpec argument) {

@@ -1,5 +1,6 @@
 package org.hibernacle.dist;
 
+import java.io.File;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -10,6 +11,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.spi.ToolProvider;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -34,7 +36,7 @@ public final class RuntimeImage {
             "--multi-release",
             "17",
             "--class-path",
-            args[1] + "/*",
+            classPath(Path.of(args[1])),
             args[0]);
     Set<String> modules = new TreeSet<>(List.of(needed.strip().split(",")));
     modules.addAll(BY_SERVICE);
@@ -61,6 +63,12 @@ public final class RuntimeImage {
             .start();
     if (java.waitFor() != 0) {
       throw new IOException(runtime + " does not start");
+    }
+  }
+
+  private static String classPath(Path libraries) throws IOException {
+    try (Stream<Path> files = Files.list(libraries)) {
+      return files.map(Path::toString).sorted().collect(Collectors.joining(File.pathSeparator));
     }
   }
 
