@@ -31,6 +31,9 @@ final class Documents {
   private static final Set<String> FOLDERS = Set.of("docs", "demo-data", "templates");
   private static final List<Extension> EXTENSIONS =
       List.of(TablesExtension.create(), HeadingAnchorExtension.create());
+  private static final Pattern BUILDING =
+      Pattern.compile("^## Two commands\\R.*?(?=^## )", Pattern.DOTALL | Pattern.MULTILINE);
+  private static final String JAR = "java -jar target/hibernacle.jar";
   private static final String STYLE =
       "body{max-width:48em;margin:2em auto;padding:0 1em;font:1em/1.5 sans-serif;color:#111}"
           + "table{border-collapse:collapse}th,td{border:1px solid #777;padding:.2em .5em;"
@@ -87,9 +90,14 @@ final class Documents {
   }
 
   private String page(Path source) throws IOException {
-    Node document = parser.parse(Files.readString(project.resolve(source)));
+    Node document = parser.parse(forKeepers(Files.readString(project.resolve(source))));
     document.accept(new Links(source));
     return whole(title(document), renderer.render(document));
+  }
+
+  /** Without what only those need who build the program; commands as the launcher takes them. */
+  private static String forKeepers(String text) {
+    return BUILDING.matcher(text).replaceFirst("").replace(JAR, "hibernacle");
   }
 
   private static String whole(String title, String body) {
