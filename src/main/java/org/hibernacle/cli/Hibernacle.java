@@ -1,7 +1,11 @@
 package org.hibernacle.cli;
 
+import java.io.BufferedWriter;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -33,18 +37,36 @@ import picocli.CommandLine.Spec;
       "4:done, but some plants can not be protected",
       "5:output could not be written; files that were there are untouched"
     },
-    footer = {"", "In examples \"hibernacle\" stands for \"java -jar hibernacle.jar\"."})
+    footer = {
+      "",
+      "An inventory workbook and its temperature files, given or dropped without a command, are"
+          + " planned into the workbook's own folder.",
+      "Where there is no launcher, \"hibernacle\" stands for \"java -jar hibernacle.jar\"."
+    })
 public final class Hibernacle implements Runnable {
   @Spec private CommandSpec spec;
 
-  private Hibernacle() {}
+  private final ProgressLine progress;
+
+  private Hibernacle(ProgressLine progress) {
+    this.progress = progress;
+  }
 
   /** Runs the program and ends the process with its exit code. */
   public static void main(String[] args) {
     System.setProperty("java.awt.headless", "true");
-    PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
-    PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-    System.exit(run(out, err, args));
+    ProgressLine progress =
+        Terminal.isWatched()
+            ? ProgressLine.drawn(new PrintWriter(System.err, true, StandardCharsets.UTF_8))
+            : ProgressLine.silent();
+    PrintWriter out = writer(System.out, progress);
+    PrintWriter err = writer(System.err, progress);
+    System.exit(run(out, err, progress, args));
+  }
+
+  private static PrintWriter writer(OutputStream stream, ProgressLine progress) {
+    OutputStreamWriter plain = new OutputStreamWriter(stream, StandardCharsets.UTF_8);
+    return new PrintWriter(new BufferedWriter(progress.makingWay(plain)), true);
   }
 
   /**
@@ -56,16 +78,32 @@ public final class Hibernacle implements Runnable {
    * @return exit code
    */
   public static int run(PrintWriter out, PrintWriter err, String... args) {
-    CommandLine line = new CommandLine(new Hibernacle());
+    return run(out, err, ProgressLine.silent(), args);
+  }
+
+  private static int run(PrintWriter out, PrintWriter err, ProgressLine progress, String... args) {
+    CommandLine line = commandLine(progress);
     line.setOut(out);
     line.setErr(err);
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setParameterExceptionHandler(Hibernacle::explainWrongUse);
     line.setExecutionExceptionHandler(Hibernacle::explainFailure);
-    int code = line.execute(args);
+    Optional<DroppedFiles> dropped = DroppedFiles.of(args, line.getSubcommands().keySet());
+    int code = dropped.isPresent() ? dropped.get().plan(line) : line.execute(args);
+    progress.wipe();
     out.flush();
     err.flush();
     return code;
+  }
+
+  /** All commands with their options. */
+  static CommandLine commandLine(ProgressLine progress) {
+    return new CommandLine(new Hibernacle(progress));
+  }
+
+  /** Where a command tells what takes so long. */
+  ProgressLine progress() {
+    return progress;
   }
 
   @Override

@@ -43,6 +43,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** The main job: inventory and temperatures in, season plan and calendar out. */
@@ -67,6 +68,8 @@ final class PlanCommand implements Callable<Integer> {
   static final String CALENDAR = "season-calendar.pdf";
 
   @Spec private CommandSpec spec;
+
+  @ParentCommand private Hibernacle program;
 
   @Parameters(
       index = "0",
@@ -140,6 +143,8 @@ final class PlanCommand implements Callable<Integer> {
     if (writes && folder.objects(List.of(WORKBOOK, CALENDAR), err())) {
       return stopped(ExitCode.NOT_WRITTEN, problems);
     }
+    ProgressLine line = progress();
+    line.tell("reading the files");
     Optional<Inventory> inventory =
         InventoryWorkbook.read(inventoryFile, SpeciesCatalogue.builtIn(), problems);
     Optional<TemperatureSeries> series =
@@ -173,7 +178,8 @@ final class PlanCommand implements Callable<Integer> {
     if (problems.hasErrors()) {
       return stopped(ExitCode.BAD_INPUT, problems);
     }
-    Question question = new Question(inventory.get(), series.get(), logged, seasonYear(), progress);
+    Question question =
+        new Question(inventory.get(), series.get(), logged, seasonYear(), progress, line);
     if (answer.explain().isPresent()) {
       return explain(question, problems);
     }
@@ -338,6 +344,7 @@ final class PlanCommand implements Callable<Integer> {
       Look look,
       Optional<OutputFile> kept)
       throws IOException {
+    progress().tell("writing the plan");
     Words words = Words.of(plan.inventory().settings().language());
     RunFacts facts = facts(plan, problems, earlier);
     SeasonReport report = ReportAuthor.write(plan, facts, words);
@@ -387,6 +394,10 @@ final class PlanCommand implements Callable<Integer> {
 
   private static String names(List<Path> files) {
     return String.join(", ", files.stream().map(f -> String.valueOf(f.getFileName())).toList());
+  }
+
+  private ProgressLine progress() {
+    return quiet ? ProgressLine.silent() : program.progress();
   }
 
   private PrintWriter err() {

@@ -15,11 +15,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.locks.ReentrantLock;
 
 /**
  * Puts new files in the place of old ones. All are written beside their targets first; then each
  * target is replaced in one step, so that a program that is killed leaves it as the old file or the
- * new one, whole. If one can not be replaced, those before it get their old content back.
+ * new one, whole. If one can not be replaced, those before it get their old content back. A program
+ * that is asked to end, as by Ctrl-C, replaces either all of them or none and leaves nothing beside
+ * them.
  */
 final class Replacement implements AutoCloseable {
   /** Ends the names of files written beside their targets: a word that nobody else uses. */
@@ -58,6 +61,8 @@ final class Replacement implements AutoCloseable {
   private final Mover mover;
   private final Map<Path, Path> waiting = new LinkedHashMap<>();
   private final List<Path> temporary = new ArrayList<>();
+  private final ReentrantLock disk = new ReentrantLock();
+  private final Thread whenAskedToEnd = new Thread(this::abandon, "replacement");
 
   /** Makes the folder if it is not there. */
   Replacement(Path folder) throws IOException {
@@ -74,6 +79,16 @@ final class Replacement implements AutoCloseable {
     this.run = run;
     this.mover = mover;
     Files.createDirectories(folder);
+    Runtime.getRuntime().addShutdownHook(whenAskedToEnd);
+  }
+
+  /**
+   * Removes what is not in place, once a file is written or all are replaced. The disk is not given
+   * back: what this run would still write waits until the program has ended.
+   */
+  private void abandon() {
+    disk.lock();
+    temporary.forEach(Replacement::discard);
   }
 
   /** Number and start of the process, which no other computer's is likely to share both. */
@@ -86,7 +101,16 @@ final class Replacement implements AutoCloseable {
   /** Writes one file beside its target, through to the disk, so that a full one shows here. */
   void prepare(OutputFile file) throws IOException {
     byte[] bytes = file.bytes();
-    Path target = folder.resolve(file.name());
+    disk.lock();
+    try {
+      prepare(file.name(), bytes);
+    } finally {
+      disk.unlock();
+    }
+  }
+
+  private void prepare(String name, byte[] bytes) throws IOException {
+    Path target = folder.resolve(name);
     Path beside = beside(target, NEW);
     try (FileChannel channel =
         FileChannel.open(
@@ -101,7 +125,7 @@ final class Replacement implements AutoCloseable {
       channel.force(true);
     }
     waiting.put(target, beside);
-    sweep(file.name(), Files.getLastModifiedTime(beside).toInstant());
+    sweep(name, Files.getLastModifiedTime(beside).toInstant());
   }
 
   private Path beside(Path target, String ending) {
@@ -134,6 +158,15 @@ final class Replacement implements AutoCloseable {
    *     back what it held
    */
   List<Path> replace() throws IOException {
+    disk.lock();
+    try {
+      return replaceAll();
+    } finally {
+      disk.unlock();
+    }
+  }
+
+  private List<Path> replaceAll() throws IOException {
     Map<Path, Path> kept = new LinkedHashMap<>();
     for (Path target : waiting.keySet()) {
       if (Files.exists(target)) {
@@ -201,7 +234,15 @@ final class Replacement implements AutoCloseable {
   /** Removes what was written beside the targets and is not in place. */
   @Override
   public void close() {
-    temporary.forEach(Replacement::discard);
+    disk.lock();
+    try {
+      temporary.forEach(Replacement::discard);
+      Runtime.getRuntime().removeShutdownHook(whenAskedToEnd);
+    } catch (IllegalStateException e) {
+      // The program is ending already, and the hook finds nothing to remove.
+    } finally {
+      disk.unlock();
+    }
   }
 
   private static void discard(Path file) {

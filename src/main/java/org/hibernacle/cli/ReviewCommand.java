@@ -33,6 +33,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** After the winter: a filled-in plan and real temperatures in, losses and next inventory out. */
@@ -56,6 +57,8 @@ final class ReviewCommand implements Callable<Integer> {
   static final String INVENTORY = "next-inventory.xlsx";
 
   @Spec private CommandSpec spec;
+
+  @ParentCommand private Hibernacle program;
 
   @Parameters(
       index = "0",
@@ -96,6 +99,7 @@ final class ReviewCommand implements Callable<Integer> {
     if (!dryRun && folder.objects(List.of(REVIEW, INVENTORY, PAPER), err())) {
       return ExitCode.NOT_WRITTEN;
     }
+    progress().tell("reading the files");
     Problems problems = new Problems();
     Optional<Inventory> inventory =
         InventoryWorkbook.read(planFile, SpeciesCatalogue.builtIn(), problems);
@@ -113,6 +117,7 @@ final class ReviewCommand implements Callable<Integer> {
       ProblemPrinter.printForStop(problems, err());
       return ExitCode.BAD_INPUT;
     }
+    progress().tell("reviewing the winter");
     Optional<SeasonReview> review =
         Reviewer.review(
             new ReviewQuestion(inventory.orElseThrow(), log.get(), series.get(), logged));
@@ -148,6 +153,7 @@ final class ReviewCommand implements Callable<Integer> {
 
   private int report(SeasonReview review, Problems problems, OutputFolder folder, Look look)
       throws IOException {
+    progress().tell("writing the review");
     Words words = Words.of(review.inventory().settings().language());
     RunFacts facts = facts(review, problems);
     SeasonReport report = ReviewAuthor.write(review, facts, words);
@@ -196,6 +202,10 @@ final class ReviewCommand implements Callable<Integer> {
   private Path folder() {
     return output.orElseGet(
         () -> Optional.ofNullable(planFile.toAbsolutePath().getParent()).orElse(Path.of(".")));
+  }
+
+  private ProgressLine progress() {
+    return quiet ? ProgressLine.silent() : program.progress();
   }
 
   private PrintWriter err() {

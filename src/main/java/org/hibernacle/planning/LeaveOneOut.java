@@ -13,16 +13,19 @@ import org.hibernacle.model.Plant;
 final class LeaveOneOut {
   private final Inventory inventory;
   private final WintersOnFile winters;
+  private final Pace pace;
 
-  LeaveOneOut(Inventory inventory, WintersOnFile winters) {
+  LeaveOneOut(Inventory inventory, WintersOnFile winters, Pace pace) {
     this.inventory = inventory;
     this.winters = winters;
+    this.pace = pace;
   }
 
   /** One entry a winter, oldest first; none if there is only one winter. */
   List<WinterJudged> judge() {
     List<WinterJudged> judged = new ArrayList<>();
     for (int w = 0; w < winters.count() && winters.count() > 1; w++) {
+      pace.reached(Pace.Part.JUDGED, w, winters.count());
       judged.add(judge(w));
     }
     return judged;

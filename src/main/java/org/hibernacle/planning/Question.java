@@ -16,15 +16,27 @@ import org.hibernacle.model.TemperatureSeries;
  *     last usable winter
  * @param progress of the season, for a plan made within it; the season is then the one that holds
  *     its day, and {@code seasonYear} plays no part
+ * @param pace is told how far planning has come; plays no part in the answer
  */
 public record Question(
     Inventory inventory,
     TemperatureSeries file,
     Map<String, TemperatureSeries> loggers,
     OptionalInt seasonYear,
-    Optional<Progress> progress) {
+    Optional<Progress> progress,
+    Pace pace) {
   public Question {
     loggers = Map.copyOf(loggers);
+  }
+
+  /** Nobody is told how far it has come. */
+  public Question(
+      Inventory inventory,
+      TemperatureSeries file,
+      Map<String, TemperatureSeries> loggers,
+      OptionalInt seasonYear,
+      Optional<Progress> progress) {
+    this(inventory, file, loggers, seasonYear, progress, Pace.UNHEARD);
   }
 
   /** A plan before the season. */
@@ -36,8 +48,8 @@ public record Question(
     this(inventory, file, loggers, seasonYear, Optional.empty());
   }
 
-  /** The same question of another inventory. */
+  /** The same question of another inventory, asked in passing: nobody is told how far it is. */
   Question with(Inventory other) {
-    return new Question(other, file, loggers, seasonYear, progress);
+    return new Question(other, file, loggers, seasonYear, progress, Pace.UNHEARD);
   }
 }

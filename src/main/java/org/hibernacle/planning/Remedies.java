@@ -47,6 +47,7 @@ final class Remedies {
   private final Replanning replanning;
   private final Inventory inventory;
   private final Caution caution;
+  private final Pace pace;
   private final List<Remedy> kept = new ArrayList<>();
   private boolean allTried = true;
   private int plannedAgain;
@@ -57,13 +58,16 @@ final class Remedies {
    * @param wishes of the plan that failed
    * @param settled what came of them
    * @param winters the winters on file at the places of another inventory
+   * @param pace is told how many plants were planned again
    */
   Remedies(
       Wishes wishes,
       Caution caution,
       List<Together.Settled> settled,
-      Function<Inventory, WintersOnFile> winters) {
+      Function<Inventory, WintersOnFile> winters,
+      Pace pace) {
     this.inventory = wishes.inventory();
+    this.pace = pace;
     this.caution = caution;
     replanning = new Replanning(wishes, caution, settled, winters);
   }
@@ -305,6 +309,7 @@ final class Remedies {
       allTried = false;
       return false;
     }
+    pace.reached(Pace.Part.REMEDIES, plannedAgain, MOST_PLANNED_AGAIN);
     plannedAgain += work;
     return true;
   }

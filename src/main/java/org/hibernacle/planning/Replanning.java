@@ -201,7 +201,8 @@ final class Replanning {
             rows.stream().map(this::plant).toList(),
             anew.inventory().settings(),
             then,
-            anew.winters());
+            anew.winters(),
+            Tally.unheard());
     for (int k = 0; k < rows.size(); k++) {
       anew.planners().set(rows.get(k), planned.get(k).planner());
       anew.founds().set(rows.get(k), planned.get(k).found());

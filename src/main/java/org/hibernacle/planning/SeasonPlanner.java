@@ -47,7 +47,10 @@ public final class SeasonPlanner {
     this.selection = selection;
     this.winters = winters;
     caution = Caution.of(inventory.settings(), winters.count());
-    wishes = Wishes.of(inventory, caution, winters);
+    Pace pace = question.pace();
+    Tally tally = new Tally(pace, Pace.Part.PLANTS, inventory.plants().size());
+    wishes = Wishes.of(inventory, caution, winters, tally);
+    pace.reached(Pace.Part.SHARING, 0, 0);
     together = new Together(wishes);
     settled = together.settle();
   }
@@ -114,11 +117,12 @@ public final class SeasonPlanner {
     WinterSelection selection = selection(question);
     return selection.winters().isEmpty()
         ? List.of()
-        : leaveOneOut(question.inventory(), winters(question, selection));
+        : leaveOneOut(question.inventory(), winters(question, selection), question.pace());
   }
 
-  private static List<WinterJudged> leaveOneOut(Inventory inventory, WintersOnFile winters) {
-    return new LeaveOneOut(inventory.in(winters.places()), winters).judge();
+  private static List<WinterJudged> leaveOneOut(
+      Inventory inventory, WintersOnFile winters, Pace pace) {
+    return new LeaveOneOut(inventory.in(winters.places()), winters, pace).judge();
   }
 
   private static Optional<SeasonPlanner> of(Question question) {
@@ -147,6 +151,7 @@ public final class SeasonPlanner {
     Inventory inventory = question.inventory();
     Settings settings = inventory.settings();
     List<Season> seasons = selection.winters().stream().map(UsableWinter::season).toList();
+    question.pace().reached(Pace.Part.WINTERS, 0, seasons.size());
     Season planned =
         question.seasonYear().isPresent()
             ? new Season(question.seasonYear().getAsInt(), settings.southern())
@@ -208,14 +213,26 @@ public final class SeasonPlanner {
 
   /** What would help those that are lost or gave way. */
   private Help help() {
-    return new Remedies(wishes, caution, settled, other -> winters(question.with(other), selection))
+    return new Remedies(
+            wishes,
+            caution,
+            settled,
+            other -> winters(question.with(other), selection),
+            question.pace())
         .find();
   }
 
   private SeasonPlan plan(Help help) {
     Planned[] each = new Planned[settled.size()];
+    Tally tally = new Tally(question.pace(), Pace.Part.REASONS, each.length);
     Twins.forEach(
-        each.length, i -> settled.get(i).planner(), true, i -> each[i] = planned(settled.get(i)));
+        each.length,
+        i -> settled.get(i).planner(),
+        true,
+        i -> {
+          each[i] = planned(settled.get(i));
+          tally.add(1);
+        });
     List<Planned> planned = List.of(each);
     List<PlantPlan> plans = planned.stream().map(Planned::plan).toList();
     PlaceForecasts forecasts = new PlaceForecasts(winters, plans);

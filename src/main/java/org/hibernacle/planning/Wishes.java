@@ -1,5 +1,6 @@
 package org.hibernacle.planning;
 
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,7 +29,12 @@ record Wishes(
 
   /** Plans every plant by itself. */
   static Wishes of(Inventory inventory, Caution caution, WintersOnFile winters) {
-    List<Wish> wishes = of(inventory.plants(), inventory.settings(), caution, winters);
+    return of(inventory, caution, winters, Tally.unheard());
+  }
+
+  /** The same, with plants counted. */
+  static Wishes of(Inventory inventory, Caution caution, WintersOnFile winters, Tally tally) {
+    List<Wish> wishes = of(inventory.plants(), inventory.settings(), caution, winters, tally);
     return new Wishes(
         inventory,
         winters,
@@ -38,17 +44,23 @@ record Wishes(
 
   /** Plans plants by themselves; of twins, which live through the same, one. */
   static List<Wish> of(
-      List<Plant> plants, Settings settings, Caution caution, WintersOnFile winters) {
+      List<Plant> plants, Settings settings, Caution caution, WintersOnFile winters, Tally tally) {
     List<Alike> alike = plants.stream().map(plant -> Alike.of(plant, winters)).toList();
     Map<Alike, Plant> firsts = new LinkedHashMap<>();
     IntStream.range(0, plants.size()).forEach(i -> firsts.putIfAbsent(alike.get(i), plants.get(i)));
+    Map<Alike, Integer> twins = new HashMap<>();
+    alike.forEach(one -> twins.merge(one, 1, Integer::sum));
     Map<Alike, Wish> wishes =
         firsts.entrySet().parallelStream()
             .collect(
                 Collectors.toConcurrentMap(
                     Map.Entry::getKey,
-                    first ->
-                        Wish.of(PlantPlanner.of(first.getValue(), settings, caution, winters))));
+                    first -> {
+                      Wish wish =
+                          Wish.of(PlantPlanner.of(first.getValue(), settings, caution, winters));
+                      tally.add(twins.getOrDefault(first.getKey(), 1));
+                      return wish;
+                    }));
     return IntStream.range(0, plants.size())
         .mapToObj(i -> Objects.requireNonNull(wishes.get(alike.get(i))).of(plants.get(i)))
         .toList();

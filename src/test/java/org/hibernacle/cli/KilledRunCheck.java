@@ -36,6 +36,9 @@ import org.junit.jupiter.api.io.TempDir;
  * mvn -Pkill verify} runs it.
  */
 class KilledRunCheck {
+  /** 128 and the number of the signal: what shells tell, and POSIX leaves to them above 128. */
+  private static final int ASKED_TO_END = 128 + 2;
+
   private static final String REMARK = "stood in the lee of the wall";
 
   @TempDir Path inputs;
@@ -104,6 +107,35 @@ class KilledRunCheck {
     try (var files = Files.list(folder)) {
       assertEquals(2, files.count(), "a whole run leaves nothing else behind");
     }
+  }
+
+  /** By the signal that Ctrl-C sends: all files are old or all are new, and nothing lies beside. */
+  @Test
+  void aRunThatIsAskedToEndLeavesNothingBehind() throws IOException, InterruptedException {
+    int runs = Math.max(4, Integer.getInteger("kill.runs", 100) / 4);
+    Random random = new Random(Long.getLong("kill.seed", 1));
+    writeInputs();
+    long before = System.nanoTime();
+    assertEquals(ExitCode.DONE, start(0).waitFor());
+    long wholeMillis = TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - before);
+    fillInTheLog();
+    assertEquals(ExitCode.DONE, start(0).waitFor());
+    int asked = 0;
+    for (int run = 0; run < runs; run++) {
+      Process process = start(random.nextDouble());
+      process.waitFor(
+          Math.round((0.3 + 0.7 * random.nextDouble()) * wholeMillis), TimeUnit.MILLISECONDS);
+      new ProcessBuilder("kill", "-INT", String.valueOf(process.pid())).start().waitFor();
+      int code = process.waitFor();
+      assertTrue(code == ExitCode.DONE || code == ASKED_TO_END, "exit code " + code);
+      asked += code == ASKED_TO_END ? 1 : 0;
+      assertEquals(wholeWorkbook(), wholeCalendar());
+      try (var files = Files.list(folder)) {
+        assertEquals(2, files.count(), "nothing lies beside the files");
+      }
+    }
+    System.out.println(asked + " of " + runs + " ended because they were asked to");
+    assertTrue(asked > 0, "no run was asked in time");
   }
 
   /** What killed runs left is removed once it is old, since a run elsewhere may still need it. */

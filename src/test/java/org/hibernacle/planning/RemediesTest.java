@@ -5,7 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.TreeMap;
@@ -67,6 +70,32 @@ class RemediesTest {
     assertTrue(room.amount() >= missingM2 - 1e-9, "missing " + missingM2);
     assertTrue(room.amount() < missingM2 + 0.1, "told " + room.amount());
     eachIsTrue(plan);
+  }
+
+  /** Parts come in their order, and what is counted comes to its end and never goes beyond. */
+  @Test
+  void whoListensHearsHowFarItIs() {
+    Inventory garden = garden(List.of("OLIVE-10", "LARCH-30"), "Bench");
+    Map<Pace.Part, Integer> most = new LinkedHashMap<>();
+    Pace pace =
+        (part, done, of) -> {
+          synchronized (most) {
+            assertTrue(done >= 0 && (done <= of || of == 0), part + " " + done + " of " + of);
+            most.merge(part, done, Math::max);
+          }
+        };
+    SeasonPlanner.plan(
+        new Question(garden, WEATHER, Map.of(), OptionalInt.empty(), Optional.empty(), pace));
+    assertEquals(
+        List.of(
+            Pace.Part.WINTERS,
+            Pace.Part.PLANTS,
+            Pace.Part.SHARING,
+            Pace.Part.REMEDIES,
+            Pace.Part.REASONS),
+        List.copyOf(most.keySet()));
+    assertEquals(garden.plants().size(), most.get(Pace.Part.PLANTS));
+    assertEquals(garden.plants().size(), most.get(Pace.Part.REASONS));
   }
 
   @Test
