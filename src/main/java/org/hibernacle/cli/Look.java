@@ -1,10 +1,10 @@
 package org.hibernacle.cli;
 
 import java.io.IOException;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.hibernacle.input.Problems;
 import org.hibernacle.report.HandOut;
 import org.hibernacle.report.LabelSheet;
@@ -19,14 +19,14 @@ import org.hibernacle.report.xlsx.WorkbookWriter;
 
 /**
  * Makes files of reports in one look, and remembers what its fonts could not show, what grew too
- * long and what was shortened.
+ * long and what was shortened. Its files may be made at the same time.
  */
 final class Look {
   private final WorkbookTemplate template;
   private final Optional<PaperFont> font;
-  private final Map<String, List<Missing>> missing = new LinkedHashMap<>();
-  private final Map<String, Integer> tooLong = new LinkedHashMap<>();
-  private final Map<String, List<String>> shortened = new LinkedHashMap<>();
+  private final Map<String, List<Missing>> missing = new ConcurrentHashMap<>();
+  private final Map<String, Integer> tooLong = new ConcurrentHashMap<>();
+  private final Map<String, List<String>> shortened = new ConcurrentHashMap<>();
 
   Look(WorkbookTemplate template, Optional<PaperFont> font) {
     this.template = template;

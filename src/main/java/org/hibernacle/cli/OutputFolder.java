@@ -2,6 +2,7 @@ package org.hibernacle.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import java.nio.channels.FileChannel;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
@@ -132,8 +133,9 @@ final class OutputFolder {
       return Optional.empty();
     }
     try (Replacement replacement = new Replacement(folder)) {
-      for (OutputFile file : files) {
-        replacement.prepare(file);
+      List<byte[]> contents = contents(files);
+      for (int i = 0; i < files.size(); i++) {
+        replacement.prepare(files.get(i).name(), contents.get(i));
       }
       Optional<Path> changed = changedMeanwhile();
       if (changed.isPresent()) {
@@ -149,6 +151,23 @@ final class OutputFolder {
     } catch (IOException e) {
       refuse(reason(e), err);
       return Optional.empty();
+    }
+  }
+
+  /** What goes into the files, made at the same time. */
+  private static List<byte[]> contents(List<OutputFile> files) throws IOException {
+    try {
+      return files.parallelStream().map(OutputFolder::content).toList();
+    } catch (UncheckedIOException e) {
+      throw e.getCause();
+    }
+  }
+
+  private static byte[] content(OutputFile file) {
+    try {
+      return file.bytes();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
   }
 

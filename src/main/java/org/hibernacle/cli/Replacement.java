@@ -99,17 +99,16 @@ final class Replacement implements AutoCloseable {
   }
 
   /** Writes one file beside its target, through to the disk, so that a full one shows here. */
-  void prepare(OutputFile file) throws IOException {
-    byte[] bytes = file.bytes();
+  void prepare(String name, byte[] bytes) throws IOException {
     disk.lock();
     try {
-      prepare(file.name(), bytes);
+      write(name, bytes);
     } finally {
       disk.unlock();
     }
   }
 
-  private void prepare(String name, byte[] bytes) throws IOException {
+  private void write(String name, byte[] bytes) throws IOException {
     Path target = folder.resolve(name);
     Path beside = beside(target, NEW);
     try (FileChannel channel =

@@ -109,9 +109,9 @@ class OutputFolderTest {
   void whatCanNotBeReplacedPutsTheOthersBack() throws IOException {
     old("a.xlsx");
     try (Replacement replacement = new Replacement(folder)) {
-      replacement.prepare(file("a.xlsx"));
-      replacement.prepare(file("new.ics"));
-      replacement.prepare(file("b.pdf"));
+      replacement.prepare("a.xlsx", file("a.xlsx").bytes());
+      replacement.prepare("new.ics", file("new.ics").bytes());
+      replacement.prepare("b.pdf", file("b.pdf").bytes());
       Files.createDirectories(folder.resolve("b.pdf").resolve("full"));
       assertThrows(IOException.class, replacement::replace);
     }
@@ -133,7 +133,7 @@ class OutputFolderTest {
     Path kept = folder.resolve("old-r1-a.xlsx");
     try (Replacement replacement = new Replacement(folder, "r1", stuck)) {
       for (String name : List.of("a.xlsx", "b.pdf", "c.ics")) {
-        replacement.prepare(file(name));
+        replacement.prepare(name, file(name).bytes());
       }
       IOException e =
           assertThrows(Replacement.NotPutBackException.class, () -> replacement.replace());
@@ -158,8 +158,8 @@ class OutputFolderTest {
         };
     String hidden = ".a.xlsx.r1.hibernacle-old";
     try (Replacement replacement = new Replacement(folder, "r1", gone)) {
-      replacement.prepare(file("a.xlsx"));
-      replacement.prepare(file("b.pdf"));
+      replacement.prepare("a.xlsx", file("a.xlsx").bytes());
+      replacement.prepare("b.pdf", file("b.pdf").bytes());
       IOException e = assertThrows(IOException.class, replacement::replace);
       assertTrue(e.getMessage().endsWith("kept as " + folder.resolve(hidden)), e::getMessage);
     }
@@ -211,8 +211,10 @@ class OutputFolderTest {
     old("a.xlsx", "b.pdf");
     Files.createSymbolicLink(folder.resolve(".b.pdf.r1.hibernacle-new"), full);
     try (Replacement replacement = new Replacement(folder, "r1", Files::move)) {
-      replacement.prepare(file("a.xlsx"));
-      IOException e = assertThrows(IOException.class, () -> replacement.prepare(file("b.pdf")));
+      replacement.prepare("a.xlsx", file("a.xlsx").bytes());
+      IOException e =
+          assertThrows(
+              IOException.class, () -> replacement.prepare("b.pdf", file("b.pdf").bytes()));
       assertTrue(e.getMessage().contains("No space left on device"), e::getMessage);
     }
     assertEquals(List.of("a.xlsx", "b.pdf"), names());
