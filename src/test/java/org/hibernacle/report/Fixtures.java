@@ -23,6 +23,7 @@ import org.hibernacle.model.Diagnostic.Severity;
 import org.hibernacle.model.Inventory;
 import org.hibernacle.model.Light;
 import org.hibernacle.model.MovePlanned;
+import org.hibernacle.model.Phrase;
 import org.hibernacle.model.Place;
 import org.hibernacle.model.PlaceKind;
 import org.hibernacle.model.Plant;
@@ -118,17 +119,13 @@ public final class Fixtures {
             new Diagnostic(
                 Severity.WARNING,
                 "IN-104",
-                "inventory.xlsx, sheet Plants, G4",
-                "volume \"12 gal\"",
-                "litres from 0.02 to 3000",
-                "read as 45.4 L"),
+                Phrase.verbatim("inventory.xlsx, sheet Plants, G4"),
+                List.of("volume \"12 gal\"", "litres from 0.02 to 3000", "read as 45.4 L")),
             new Diagnostic(
                 Severity.NOTE,
                 "IN-201",
-                "inventory.xlsx, sheet Places, row 3",
-                "no Sun given",
-                "",
-                "part sun taken")),
+                Phrase.verbatim("inventory.xlsx, sheet Places, row 3"),
+                List.of("no Sun given", "part sun taken"))),
         List.of("--season 2026"),
         List.of("P-02 moves down 7 days later than in the last plan."),
         earlierLog);
@@ -460,10 +457,9 @@ public final class Fixtures {
         new Diagnostic(
             Severity.WARNING,
             "PL-301",
-            "winter 2014/15",
-            "only 120 of 212 core days on file",
-            "at least 200",
-            "the winter was left out"));
+            Phrase.verbatim("winter 2014/15"),
+            List.of(
+                "only 120 of 212 core days on file", "at least 200", "the winter was left out")));
   }
 
   /** A small inventory that can be read again, with a column and a sheet of the keeper's own. */
