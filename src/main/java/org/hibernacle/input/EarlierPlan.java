@@ -48,12 +48,7 @@ public record EarlierPlan(String file, SheetTable log, List<MovePlanned> moves) 
       try (XSSFWorkbook book = opened.get()) {
         Optional<PlanSheet> log = PlanSheet.find(name, book, "log", LOG_SHEET, problems);
         if (book.getName("table_log") != null && log.filter(EarlierPlan::isLog).isEmpty()) {
-          problems.error(
-              Code.FOREIGN_LOG,
-              name,
-              "a log that can not be read: sheet or headings were renamed, or are in another"
-                  + " language",
-              "a sheet Log with the headings Id and Outcome");
+          problems.error(Code.FOREIGN_LOG, name);
           return Optional.empty();
         }
         Optional<PlanSheet> moves =
@@ -64,11 +59,7 @@ public record EarlierPlan(String file, SheetTable log, List<MovePlanned> moves) 
                     name, found.found().table(0), moves(moves.map(m -> m.found().table(0)))));
       }
     } catch (IOException e) {
-      problems.error(
-          Code.UNREADABLE_FILE,
-          file.toString(),
-          "the file can not be read (" + e.getMessage() + ")",
-          "a file this account may read");
+      problems.error(Code.UNREADABLE_FILE, file.toString(), String.valueOf(e.getMessage()));
       return Optional.empty();
     }
   }

@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.hibernacle.input.FoundSheet.FoundRow;
@@ -20,6 +19,7 @@ import org.hibernacle.model.InAndOut;
 import org.hibernacle.model.Inventory;
 import org.hibernacle.model.KnownWinter;
 import org.hibernacle.model.LogEntry;
+import org.hibernacle.model.Phrase;
 import org.hibernacle.model.Place;
 import org.hibernacle.model.PlannedMove;
 import org.hibernacle.model.Plant;
@@ -57,7 +57,10 @@ public final class FilledLog {
       Path file, Inventory inventory, String inAndOutTask, Problems problems) {
     String name = String.valueOf(file.getFileName());
     return WorkbookFile.read(
-        file, "a season plan", problems, in -> read(in, name, inventory, inAndOutTask, problems));
+        file,
+        Phrase.of("a-season-plan"),
+        problems,
+        in -> read(in, name, inventory, inAndOutTask, problems));
   }
 
   /**
@@ -84,11 +87,7 @@ public final class FilledLog {
     Optional<PlanSheet> log = PlanSheet.find(file, book, "log", "Log", problems);
     Optional<PlanSheet> moves = PlanSheet.find(file, book, "moving-days", "Moving days", problems);
     if (log.isEmpty() || moves.isEmpty()) {
-      problems.error(
-          Code.NO_LOG,
-          file,
-          "no sheet \"" + (log.isEmpty() ? "Log" : "Moving days") + "\"",
-          "a season plan as \"hibernacle plan\" writes it");
+      problems.error(Code.NO_LOG, file, log.isEmpty() ? "Log" : "Moving days");
       return Optional.empty();
     }
     Optional<Season> season = season();
@@ -112,11 +111,7 @@ public final class FilledLog {
                         .flatMap(r -> sheet.day(r, "Week from").stream())
                         .min(Comparator.naturalOrder()));
     if (first.isEmpty()) {
-      problems.error(
-          Code.NO_SEASON,
-          file,
-          "the season of the plan can not be told",
-          "the sheet \"Occupancy\" as the season plan was written, with its weeks");
+      problems.error(Code.NO_SEASON, file);
     }
     return first.map(day -> Season.containing(day, inventory.settings().southern()));
   }
@@ -152,19 +147,10 @@ public final class FilledLog {
       LogRow entry = new LogRow(sheet, row, season, this::place, problems);
       if (isKnown(id)) {
         if (byId.putIfAbsent(id, entry.read(id)) != null) {
-          problems.error(
-              Code.LOG_TWICE,
-              sheet.found().where("row " + row.number()),
-              "a second row for " + id,
-              "one row a plant");
+          problems.error(Code.LOG_TWICE, sheet.found().where(row), id);
         }
       } else if (entry.isFilledIn()) {
-        problems.warning(
-            Code.LOG_OF_UNKNOWN,
-            sheet.found().where("row " + row.number()),
-            "the plant \"" + id + "\" is not on the sheet Plants",
-            "an Id of that sheet",
-            "the row is not reviewed");
+        problems.warning(Code.LOG_OF_UNKNOWN, sheet.found().where(row), id);
       }
     }
     return inventory.plants().stream()
@@ -184,25 +170,22 @@ public final class FilledLog {
       problems.error(
           Code.LOG_PLACE,
           where(sheet, row, heading),
-          heading + " \"" + name + "\"",
-          "a place of the Places sheet: "
-              + inventory.places().stream().map(Place::name).collect(Collectors.joining(", ")));
+          heading,
+          name,
+          inventory.places().stream().map(Place::name).toList());
     }
     return found;
   }
 
   private void notADay(PlanSheet sheet, FoundRow row, String heading) {
-    problems.error(
-        Code.LOG_DATE,
-        where(sheet, row, heading),
-        heading + " \"" + sheet.text(row, heading) + "\"",
-        "a cell formatted as a date, or text like 2026-03-01");
+    problems.error(Code.LOG_DATE, where(sheet, row, heading), heading, sheet.text(row, heading));
   }
 
-  static String where(PlanSheet sheet, FoundRow row, String heading) {
+  static Phrase where(PlanSheet sheet, FoundRow row, String heading) {
     return sheet
-        .found()
-        .where(sheet.cell(row, heading).map(FoundCell::address).orElse("row " + row.number()));
+        .cell(row, heading)
+        .map(cell -> sheet.found().where(cell.address()))
+        .orElse(sheet.found().where(row));
   }
 
   private List<KnownWinter> winters() {

@@ -8,6 +8,7 @@ import org.hibernacle.input.FoundSheet.FoundRow;
 import org.hibernacle.model.LogEntry;
 import org.hibernacle.model.LogEntry.IfBlank;
 import org.hibernacle.model.Outcome;
+import org.hibernacle.model.Phrase;
 import org.hibernacle.model.Season;
 
 /** One row of the log, checked cell by cell. */
@@ -69,11 +70,7 @@ final class LogRow {
   private Optional<LocalDate> day(String heading) {
     Optional<LocalDate> day = sheet.day(row, heading);
     if (day.isEmpty() && !sheet.text(row, heading).isBlank()) {
-      problems.error(
-          Code.LOG_DATE,
-          where(heading),
-          quote(heading),
-          "a cell formatted as a date, or text like 2026-03-01");
+      error(Code.LOG_DATE, heading);
     }
     return day;
   }
@@ -81,11 +78,7 @@ final class LogRow {
   private Optional<LocalDate> dayOfSeason(String heading) {
     Optional<LocalDate> day = day(heading);
     if (day.isPresent() && !season.contains(day.get())) {
-      problems.error(
-          Code.LOG_SEASON,
-          where(heading),
-          quote(heading),
-          "a day from " + season.start() + " to " + season.endExclusive().minusDays(1));
+      error(Code.LOG_SEASON, heading, season.start(), season.endExclusive().minusDays(1));
     }
     return day;
   }
@@ -94,7 +87,7 @@ final class LogRow {
     String text = sheet.text(row, heading);
     Optional<T> found = choice.find(text);
     if (found.isEmpty() && !text.isBlank()) {
-      problems.error(Code.LOG_CHOICE, where(heading), quote(heading), choice.expected());
+      error(Code.LOG_CHOICE, heading, choice.words());
     }
     return found;
   }
@@ -106,11 +99,7 @@ final class LogRow {
             .toList();
     for (int i = 1; i < days.size(); i++) {
       if (days.get(i).isBefore(days.get(i - 1))) {
-        problems.error(
-            Code.LOG_ORDER,
-            sheet.found().where("row " + row.number()),
-            days.get(i) + " comes before " + days.get(i - 1),
-            "move-down, move-in, step-out and return in this order of days");
+        problems.error(Code.LOG_ORDER, sheet.found().where(row), days.get(i), days.get(i - 1));
       }
     }
   }
@@ -118,21 +107,17 @@ final class LogRow {
   private void checkNoticed(LogEntry entry) {
     boolean harmed = entry.outcome().filter(Outcome::harmed).isPresent();
     if (entry.noticed().isPresent() && !harmed) {
-      problems.warning(
-          Code.LOG_NOTICED,
-          where(NOTICED),
-          quote(NOTICED) + " without any harm",
-          "an outcome that was noticed",
-          "the day is not used");
+      problems.warning(Code.LOG_NOTICED, where(NOTICED), NOTICED, sheet.text(row, NOTICED));
     }
     boolean moved = entry.movedDown().isPresent() || entry.movedIn().isPresent() || planned();
     if (entry.stoodIn().isPresent() && !moved) {
       problems.warning(
           Code.LOG_STOOD_IN,
           where(STOOD_IN),
-          quote(STOOD_IN) + " without a day on which it went there",
-          "a day under " + MOVE_DOWN + " or " + MOVE_IN,
-          "it is taken to have stayed at home");
+          STOOD_IN,
+          sheet.text(row, STOOD_IN),
+          MOVE_DOWN,
+          MOVE_IN);
     }
   }
 
@@ -143,11 +128,12 @@ final class LogRow {
             .anyMatch(h -> sheet.day(row, h).isPresent());
   }
 
-  private String where(String heading) {
+  private Phrase where(String heading) {
     return FilledLog.where(sheet, row, heading);
   }
 
-  private String quote(String heading) {
-    return heading + " \"" + sheet.text(row, heading) + "\"";
+  private void error(String key, String heading, Object... more) {
+    Stream<Object> found = Stream.of(heading, sheet.text(row, heading));
+    problems.error(key, where(heading), Stream.concat(found, Stream.of(more)).toArray());
   }
 }

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.hibernacle.model.Inventory;
 import org.hibernacle.model.MoveMade;
+import org.hibernacle.model.Phrase;
 import org.hibernacle.model.Place;
 import org.hibernacle.model.Plant;
 import org.hibernacle.model.SheetTable;
@@ -111,21 +112,15 @@ public final class LogRows {
 
   private Optional<LocalDate> date(Plant plant, Kind kind, List<Object> row) {
     Object value = cell(row, kind.heading);
-    String where = where(plant, kind.heading);
+    Phrase where = where(plant, kind.heading);
     if (value.equals("")) {
       return Optional.empty();
     }
     Optional<LocalDate> date = date(value);
     if (date.isEmpty()) {
-      problems.error(
-          Code.REAL_DATE, where, "\"" + value + "\"", "the day of the move, such as 2026-11-08");
+      problems.error(Code.REAL_DATE, where, value.toString());
     } else if (date.get().isAfter(asOf)) {
-      problems.warning(
-          Code.REAL_DATE_LATER,
-          where,
-          date.get() + ", after the day of the plan",
-          "a day up to " + asOf,
-          "the move is taken as not made yet");
+      problems.warning(Code.REAL_DATE_LATER, where, date.get(), asOf);
       return Optional.empty();
     }
     return date;
@@ -146,11 +141,7 @@ public final class LogRows {
     if (!realPlace.isEmpty()) {
       Optional<String> known = known(realPlace);
       if (known.isEmpty()) {
-        problems.error(
-            Code.REAL_PLACE_UNKNOWN,
-            where(plant, REAL_PLACE),
-            "\"" + realPlace + "\"",
-            "a place of the sheet Places");
+        problems.error(Code.REAL_PLACE_UNKNOWN, where(plant, REAL_PLACE), realPlace);
       }
       return known;
     }
@@ -167,8 +158,9 @@ public final class LogRows {
       problems.error(
           Code.REAL_PLACE_MISSING,
           where(plant, move.kind().heading),
-          move.date() + ", but the plan has no " + move.kind().move + " for it",
-          "in " + REAL_PLACE + " the place where it stands now");
+          move.date(),
+          move.kind().move,
+          REAL_PLACE);
     }
     return planned;
   }
@@ -180,7 +172,8 @@ public final class LogRows {
         .findFirst();
   }
 
-  private String where(Plant plant, String heading) {
-    return plan.file() + ", sheet " + plan.log().name() + ", " + plant.id() + ", " + heading;
+  private Phrase where(Plant plant, String heading) {
+    Phrase sheet = Phrase.of("where.sheet", plan.file(), plan.log().name());
+    return Phrase.of("where.in", Phrase.of("where.in", sheet, plant.id()), heading);
   }
 }

@@ -63,13 +63,7 @@ record PlanSheet(FoundSheet found, Map<String, Integer> columns) {
   boolean require(Problems problems, String... headings) {
     List<String> missing =
         Arrays.stream(headings).filter(h -> !columns.containsKey(Words.key(h))).toList();
-    missing.forEach(
-        h ->
-            problems.error(
-                Code.PLAN_HEADING,
-                found.where(),
-                "no heading \"" + h + "\"",
-                "the headings that the season plan was written with, in the first row"));
+    missing.forEach(h -> problems.error(Code.PLAN_HEADING, found.where(), h));
     return missing.isEmpty();
   }
 

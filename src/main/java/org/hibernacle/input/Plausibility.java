@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.hibernacle.model.DailyExtremes;
+import org.hibernacle.model.Phrase;
 import org.hibernacle.model.TemperatureSeries;
 
 /**
@@ -39,38 +40,12 @@ final class Plausibility {
       }
       before = day;
     }
-    tell(
-        "IN-332",
-        jumps,
-        "the lowest jumps by more than " + Math.round(JUMP_K) + " K on ",
-        "a minus sign may be lost",
-        where,
-        problems);
-    tell(
-        "IN-333",
-        stuck,
-        "the same two values for " + STUCK_DAYS + " days up to ",
-        "the probe may be stuck",
-        where,
-        problems);
-  }
-
-  private static void tell(
-      String code,
-      List<LocalDate> days,
-      String found,
-      String suspicion,
-      String where,
-      Problems problems) {
-    if (!days.isEmpty()) {
-      List<String> listed = days.stream().limit(LISTED).map(LocalDate::toString).toList();
-      int more = days.size() - listed.size();
-      problems.warning(
-          code,
-          where,
-          found + String.join(", ", listed) + (more > 0 ? " and " + more + " more" : ""),
-          "",
-          suspicion + ", the values are used as they stand");
+    if (!jumps.isEmpty()) {
+      Phrase days = Phrase.listed(jumps, LISTED);
+      problems.warning("IN-332", where, Math.round(JUMP_K), days);
+    }
+    if (!stuck.isEmpty()) {
+      problems.warning("IN-333", where, STUCK_DAYS, Phrase.listed(stuck, LISTED));
     }
   }
 }

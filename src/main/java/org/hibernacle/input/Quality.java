@@ -4,16 +4,17 @@ import java.time.LocalDate;
 import java.util.List;
 import org.hibernacle.model.DateSpan;
 import org.hibernacle.model.Gaps;
+import org.hibernacle.model.Phrase;
 import org.hibernacle.model.TemperatureSeries;
 
 /** Carries out what is to be done about days that are missing or hard to believe. */
 public final class Quality {
   private Quality() {}
 
-  /** The days of a series that are hard to believe, each with its reason, in words. */
+  /** The days of a series that are hard to believe, each with its reason, in English. */
   public static List<String> doubts(TemperatureSeries series) {
     return QualityCheck.of(series.days()).stream()
-        .map(doubt -> doubt.when() + ": " + doubt.rule() + " (" + doubt.found() + ")")
+        .map(doubt -> Phrase.of("doubt", doubt.when(), doubt.rule(), doubt.found()).toString())
         .toList();
   }
 
@@ -34,18 +35,12 @@ public final class Quality {
 
   private static void tell(
       Suspicion doubt, ReadSeries read, QualityPolicy policy, Problems problems) {
-    String where = read.where(doubt.days().get(0));
-    String found = doubt.when() + " with " + doubt.found() + ", " + doubt.rule();
+    Phrase where = read.where(doubt.days().get(0));
+    Object[] found = {doubt.when(), doubt.found(), doubt.rule()};
     switch (policy.suspect()) {
-      case REFUSE ->
-          problems.error(
-              "IN-420",
-              where,
-              found,
-              "believable days; --suspect drop leaves them out, --suspect keep uses them");
-      case KEEP ->
-          problems.warning("IN-420", where, found, "", "used as it stands, as --suspect keep asks");
-      case DROP -> problems.note("IN-421", where, found, "not used, as --suspect drop asks");
+      case REFUSE -> problems.error("IN-420.refused", where, found);
+      case KEEP -> problems.warning("IN-420.kept", where, found);
+      case DROP -> problems.note("IN-421.doubt", where, found);
     }
   }
 
@@ -53,23 +48,18 @@ public final class Quality {
       DateSpan gap, ReadSeries read, QualityPolicy policy, Problems problems) {
     int days = Gaps.days(gap);
     LocalDate last = gap.toExclusive().minusDays(1);
-    String missing =
-        (days == 1 ? gap.fromInclusive() + " is" : gap.fromInclusive() + " to " + last + " are")
-            + " missing";
-    String where = read.where(gap.fromInclusive());
+    Phrase missing =
+        days == 1
+            ? Phrase.of("day-missing", gap.fromInclusive())
+            : Phrase.of("days-missing", gap.fromInclusive(), last);
+    Phrase where = read.where(gap.fromInclusive());
     if (policy.gaps() == QualityPolicy.Gaps.REFUSE) {
-      problems.error(
-          "IN-422", where, missing, "every day, as --gaps refuse asks; --gaps join fills some");
+      problems.error("IN-422", where, missing);
     } else if (days > policy.joinDays()) {
-      problems.warning(
-          "IN-423",
-          where,
-          missing,
-          "gaps of at most " + policy.joinDays() + " days, as --gaps join asks",
-          "left as it is");
+      problems.warning("IN-423", where, missing, policy.joinDays());
     } else {
       Gaps.bridge(read.days(), gap);
-      problems.note("IN-424", where, missing, "filled by a straight line, as --gaps join asks");
+      problems.note("IN-424", where, missing);
     }
   }
 }

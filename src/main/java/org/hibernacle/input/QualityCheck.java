@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import org.hibernacle.model.DailyExtremes;
+import org.hibernacle.model.Phrase;
 
 /** Looks for days that are hard to believe; {@link QualityRule} has the reasons. */
 final class QualityCheck {
@@ -44,8 +45,9 @@ final class QualityCheck {
   private void add(QualityRule rule, int from, int to) {
     List<LocalDate> dates = days.subList(from, to).stream().map(Day::date).toList();
     DailyExtremes first = days.get(from).air();
-    String air = DayFigures.round(first.minC()) + " to " + DayFigures.round(first.maxC()) + " °C";
-    found.add(new Suspicion(rule, dates, to - from > 1 ? air + " on the first of them" : air));
+    Phrase air =
+        Phrase.of("min-to-max", DayFigures.round(first.minC()), DayFigures.round(first.maxC()));
+    found.add(new Suspicion(rule, dates, to - from > 1 ? Phrase.of("on-the-first", air) : air));
   }
 
   /** Whether the day with that number follows on the one before it. */

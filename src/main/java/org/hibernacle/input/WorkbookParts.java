@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
+import org.hibernacle.model.Phrase;
 
 /**
  * What an archive that may be a workbook unpacks to, counted without keeping it: whatever it claims
@@ -16,7 +17,7 @@ import java.util.zip.ZipInputStream;
  * @param tooLarge whether it unpacks to more than a workbook may
  * @param kind what else it is than an .xlsx workbook, if that is known
  */
-record WorkbookParts(boolean whole, boolean tooLarge, Optional<String> kind) {
+record WorkbookParts(boolean whole, boolean tooLarge, Optional<Phrase> kind) {
   /** Most bytes that all parts together may unpack to. */
   static final long LARGEST = 64L << 20;
 
@@ -29,7 +30,7 @@ record WorkbookParts(boolean whole, boolean tooLarge, Optional<String> kind) {
   private static final String STRICT = "http://purl.oclc.org/ooxml/";
 
   static WorkbookParts of(byte[] archive) {
-    Optional<String> kind = Optional.empty();
+    Optional<Phrase> kind = Optional.empty();
     try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(archive))) {
       long unpacked = 0;
       int parts = 0;
@@ -62,17 +63,17 @@ record WorkbookParts(boolean whole, boolean tooLarge, Optional<String> kind) {
     return skipped;
   }
 
-  private static Optional<String> kind(String part, String head) {
+  private static Optional<Phrase> kind(String part, String head) {
     return switch (part) {
       case "mimetype" ->
           head.startsWith("application/vnd.oasis.opendocument")
-              ? Optional.of("an OpenDocument file such as .ods")
+              ? Optional.of(Phrase.of("kind.ods"))
               : Optional.empty();
-      case "xl/workbook.bin" -> Optional.of("a binary workbook (.xlsb)");
+      case "xl/workbook.bin" -> Optional.of(Phrase.of("kind.xlsb"));
       case "xl/workbook.xml" ->
-          head.contains(STRICT) ? Optional.of("a \"Strict Open XML\" workbook") : Optional.empty();
-      case "word/document.xml" -> Optional.of("a text document, not a workbook");
-      case "ppt/presentation.xml" -> Optional.of("a presentation, not a workbook");
+          head.contains(STRICT) ? Optional.of(Phrase.of("kind.strict")) : Optional.empty();
+      case "word/document.xml" -> Optional.of(Phrase.of("kind.document"));
+      case "ppt/presentation.xml" -> Optional.of(Phrase.of("kind.presentation"));
       default -> Optional.empty();
     };
   }

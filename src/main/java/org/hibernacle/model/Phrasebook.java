@@ -95,10 +95,7 @@ public final class Phrasebook {
   /** The key of the message itself, else that of all with its code, else of all so severe. */
   private Optional<String> key(Severity severity, String message, String part) {
     String code = Diagnostic.code(message);
-    boolean leftover =
-        !bundle.containsKey(message + ".found") && !bundle.containsKey(code + ".found");
-    String last = leftover ? severity.name() + ".leftover" : severity.name();
-    return List.of(message, code, last).stream()
+    return List.of(message, code, severity.name()).stream()
         .map(key -> key + "." + part)
         .filter(bundle::containsKey)
         .findFirst();

@@ -90,7 +90,7 @@ class QualityTest {
     List<Suspicion> found = of(new double[][] {{-14, -6}, {7, 13}, {8, 14}, {-13, -7}, {-12, -5}});
     assertEquals(1, found.size());
     assertEquals(QualityRule.LOST_SIGN, found.get(0).rule());
-    assertEquals("2030-01-02 to 2030-01-03", found.get(0).when());
+    assertEquals("2030-01-02 to 2030-01-03", found.get(0).when().toString());
   }
 
   /** A thaw is warm without being the mirror of the cold beside it. */

@@ -118,14 +118,14 @@ public final class Fixtures {
         List.of(
             new Diagnostic(
                 Severity.WARNING,
-                "IN-104",
-                Phrase.verbatim("inventory.xlsx, sheet Plants, G4"),
-                List.of("volume \"12 gal\"", "litres from 0.02 to 3000", "read as 45.4 L")),
+                "IN-134",
+                Phrase.of("where.in", Phrase.of("where.sheet", "inventory.xlsx", "Plants"), "G4"),
+                List.of("Volume L", "60", 45.4, 45.4)),
             new Diagnostic(
                 Severity.NOTE,
-                "IN-201",
-                Phrase.verbatim("inventory.xlsx, sheet Places, row 3"),
-                List.of("no Sun given", "part sun taken"))),
+                "IN-128",
+                Phrase.of("where.sheet", "inventory.xlsx", "Places"),
+                List.of("Sun", "part", Phrase.of("for-places", 1, "ground")))),
         List.of("--season 2026"),
         List.of("P-02 moves down 7 days later than in the last plan."),
         earlierLog);
@@ -456,10 +456,9 @@ public final class Fixtures {
     return List.of(
         new Diagnostic(
             Severity.WARNING,
-            "PL-301",
-            Phrase.verbatim("winter 2014/15"),
-            List.of(
-                "only 120 of 212 core days on file", "at least 200", "the winter was left out")));
+            "PL-402",
+            Phrase.of("where.winter", "2014/15"),
+            List.of(2, LocalDate.of(2014, 12, 3))));
   }
 
   /** A small inventory that can be read again, with a column and a sheet of the keeper's own. */
