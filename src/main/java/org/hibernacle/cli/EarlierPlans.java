@@ -7,8 +7,11 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.hibernacle.input.EarlierPlan;
 import org.hibernacle.input.Problems;
+import org.hibernacle.model.AsPlanned;
 import org.hibernacle.model.Season;
+import org.hibernacle.planning.SeasonPlan;
 import org.hibernacle.report.EarlierLog;
+import org.hibernacle.report.Ticks;
 
 /**
  * Season plans written before this run: the one in the output folder, which is about to be
@@ -40,6 +43,22 @@ record EarlierPlans(Optional<EarlierPlan> inFolder, Optional<EarlierPlan> given)
         .isPresent();
   }
 
+  /** Whether the folder holds a plan of another winter with ticks. */
+  boolean wouldLoseTicks(Season season) {
+    return inFolder
+        .filter(plan -> !plan.ticks().isEmpty() && !new EarlierLog(plan.log()).isOf(season))
+        .isPresent();
+  }
+
+  /** Tells which ticks belong to nothing in the new plan. */
+  void tellTicksWithoutWork(SeasonPlan plan, Problems problems) {
+    asPlanned(plan.season()).stream()
+        .flatMap(before -> Ticks.withoutWork(plan, before).stream())
+        .forEach(
+            tick ->
+                problems.note(tick.key(), tick.place(), tick.arguments().toArray()));
+  }
+
   /** The plan of that season whose log is carried on: a filled-in one, or else any. */
   Optional<EarlierPlan> withLog(Season season) {
     return of(season, inFolder, given)
@@ -50,6 +69,13 @@ record EarlierPlans(Optional<EarlierPlan> inFolder, Optional<EarlierPlan> given)
   /** The plan of that season that the keeper knows. */
   Optional<EarlierPlan> known(Season season) {
     return of(season, given, inFolder).findFirst();
+  }
+
+  /**
+   * What the keeper knows as planned, with what was ticked in either plan; empty if there is none.
+   */
+  Optional<AsPlanned> asPlanned(Season season) {
+    return of(season, given, inFolder).map(EarlierPlan::asPlanned).reduce(AsPlanned::with);
   }
 
   private static Stream<EarlierPlan> of(

@@ -185,6 +185,8 @@ final class PlanCommand implements Callable<Integer> {
     if (plan.isEmpty()) {
       return noWinter(problems);
     }
+    earlier.tellTicksWithoutWork(plan.get(), problems);
+    Optional<OutputFile> kept = KeptPlan.of(folder, earlier, plan.get().season(), problems);
     if (!quiet && !answer.json()) {
       ProblemPrinter.printBriefly(
           Stream.concat(problems.sorted().stream(), plan.get().notes().stream()).toList(), err());
@@ -205,7 +207,7 @@ final class PlanCommand implements Callable<Integer> {
       err().println(outside.get());
       return stopped(ExitCode.WRONG_USE, problems);
     }
-    return report(plan.get(), problems, folder, earlier, look);
+    return report(plan.get(), problems, folder, earlier, look, kept);
   }
 
   /** Tells the problems known by then, to a script on the output that it reads. */
@@ -322,16 +324,21 @@ final class PlanCommand implements Callable<Integer> {
         options(plan),
         List.of(),
         earlier.withLog(plan.season()).map(EarlierPlan::log),
-        earlier.known(plan.season()).map(EarlierPlan::asPlanned));
+        earlier.asPlanned(plan.season()));
   }
 
   private int report(
-      SeasonPlan plan, Problems problems, OutputFolder folder, EarlierPlans earlier, Look look)
+      SeasonPlan plan,
+      Problems problems,
+      OutputFolder folder,
+      EarlierPlans earlier,
+      Look look,
+      Optional<OutputFile> kept)
       throws IOException {
     Words words = Words.of(plan.inventory().settings().language());
     RunFacts facts = facts(plan, problems, earlier);
     SeasonReport report = ReportAuthor.write(plan, facts, words);
-    List<OutputFile> files = new ArrayList<>();
+    List<OutputFile> files = new ArrayList<>(kept.stream().toList());
     files.add(look.workbook(WORKBOOK, report));
     files.add(look.paper(CALENDAR, report));
     files.addAll(extras.files(plan, facts, words, report, look, problems));

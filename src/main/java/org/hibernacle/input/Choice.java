@@ -112,6 +112,16 @@ final class Choice<T> {
           .also(Outcome.BRANCHES, "branches")
           .also(Outcome.DEAD, "died", "lost");
 
+  /** Kinds of moves, by the names of their constants. */
+  static final Choice<String> MOVE =
+      new Choice<String>()
+          .word("move-down", "MOVE_DOWN")
+          .word("move-in", "MOVE_IN")
+          .word("step-out", "STEP_OUT")
+          .word("return-to-bench", "RETURN")
+          .word("wrap up", "WRAP")
+          .word("unwrap", "UNWRAP");
+
   private final Map<String, T> byKey = new LinkedHashMap<>();
   private final Map<T, String> words = new LinkedHashMap<>();
 
@@ -158,6 +168,11 @@ final class Choice<T> {
 
   Optional<T> find(String text) {
     return Optional.ofNullable(byKey.get(Words.key(text)));
+  }
+
+  /** What a text means that is one of the words shown, and not one of their other spellings. */
+  Optional<T> offered(String text) {
+    return find(text).filter(meaning -> Words.key(word(meaning)).equals(Words.key(text)));
   }
 
   /** The word shown for that meaning. */

@@ -4,16 +4,19 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.hibernacle.input.FoundSheet.FoundRow;
 import org.hibernacle.model.AsPlanned;
+import org.hibernacle.model.LogSheet;
 import org.hibernacle.model.MovePlanned;
+import org.hibernacle.model.Published;
 import org.hibernacle.model.SheetTable;
+import org.hibernacle.model.Tick;
 
 /**
  * What a season plan written earlier hands on: the keeper's log, and the moves as it had them.
@@ -21,16 +24,18 @@ import org.hibernacle.model.SheetTable;
  * @param file name of it
  * @param log its log sheet, as found
  * @param moves by date, as on its sheet of moving days
+ * @param ticks that the keeper set
+ * @param published what it told calendar programs; empty if it does not say
  */
-public record EarlierPlan(String file, SheetTable log, List<MovePlanned> moves) {
-  /** Name of the log sheet. */
-  static final String LOG_SHEET = "Log";
-
-  /** Name of the sheet of moves. */
-  static final String MOVES_SHEET = "Moving days";
-
+public record EarlierPlan(
+    String file,
+    LogSheet log,
+    List<MovePlanned> moves,
+    List<Tick> ticks,
+    Optional<Published> published) {
   public EarlierPlan {
     moves = List.copyOf(moves);
+    ticks = List.copyOf(ticks);
   }
 
   /**
@@ -46,17 +51,30 @@ public record EarlierPlan(String file, SheetTable log, List<MovePlanned> moves) 
         return Optional.empty();
       }
       try (XSSFWorkbook book = opened.get()) {
-        Optional<PlanSheet> log = PlanSheet.find(name, book, "log", LOG_SHEET, problems);
-        if (book.getName("table_log") != null && log.filter(EarlierPlan::isLog).isEmpty()) {
-          problems.error(Code.FOREIGN_LOG, name);
+        Optional<PlanSheet> log = PlanSheet.find(name, book, PlanTable.LOG, problems);
+        boolean isPlan = book.getName(PlanTable.LOG.cells()) != null;
+        if (isPlan && log.filter(EarlierPlan::isLog).isEmpty()) {
+          PlanRecord record = PlanRecord.of(book);
+          problems.error(
+              Code.FOREIGN_LOG,
+              name,
+              record.word("section.log").orElse(PlanTable.LOG.title()),
+              record.word("log.id").orElse(PlanColumn.ID.title()),
+              record.word("log.outcome").orElse(PlanColumn.OUTCOME.title()));
           return Optional.empty();
         }
-        Optional<PlanSheet> moves =
-            PlanSheet.find(name, book, "moving-days", MOVES_SHEET, problems);
-        return log.map(
-            found ->
-                new EarlierPlan(
-                    name, found.found().table(0), moves(moves.map(m -> m.found().table(0)))));
+        Optional<PlanSheet> moves = PlanSheet.find(name, book, PlanTable.MOVES, problems);
+        if (log.isEmpty()) {
+          return Optional.empty();
+        }
+        LogSheet sheet = table(log.get());
+        return Optional.of(
+            new EarlierPlan(
+                name,
+                sheet,
+                moves.map(EarlierPlan::moves).orElse(List.of()),
+                PlanTicks.read(name, book, ids(sheet), problems),
+                PlanRecord.of(book).published()));
       }
     } catch (IOException e) {
       problems.error(Code.UNREADABLE_FILE, file.toString(), String.valueOf(e.getMessage()));
@@ -66,28 +84,63 @@ public record EarlierPlan(String file, SheetTable log, List<MovePlanned> moves) 
 
   /** Whether it has the headings by which a log is read. */
   private static boolean isLog(PlanSheet sheet) {
-    return sheet.columns().keySet().containsAll(List.of(Words.key("Id"), Words.key("Outcome")));
+    return sheet.has(PlanColumn.ID, PlanColumn.OUTCOME);
   }
 
-  /** What it planned, and for whom. */
-  public AsPlanned asPlanned() {
-    Set<String> ids = new TreeSet<>();
-    log.rows().forEach(row -> ids.add(SheetTable.plainText(log.cell(row, "Id"))));
-    return new AsPlanned(ids, moves);
-  }
-
-  private static List<MovePlanned> moves(Optional<SheetTable> sheet) {
-    List<MovePlanned> moves = new ArrayList<>();
-    if (sheet.isEmpty()) {
-      return moves;
+  /** The log as found, with constants for the words offered. */
+  private static LogSheet table(PlanSheet sheet) {
+    List<String> ids = sheet.ids();
+    SheetTable found = sheet.found().table(0);
+    List<List<Object>> rows = new ArrayList<>();
+    for (List<Object> row : found.rows()) {
+      List<Object> values = new ArrayList<>(row);
+      constant(sheet, values, PlanColumn.OUTCOME, Choice.OUTCOME);
+      constant(sheet, values, PlanColumn.IF_BLANK, Choice.IF_BLANK);
+      rows.add(values);
     }
-    SheetTable table = sheet.get();
-    for (List<Object> row : table.rows()) {
-      if (table.cell(row, "Date") instanceof LocalDate date) {
-        String id = SheetTable.plainText(table.cell(row, "Id"));
-        String kind = SheetTable.plainText(table.cell(row, "Move"));
-        moves.add(new MovePlanned(id, kind, date, SheetTable.plainText(table.cell(row, "To"))));
-      }
+    return new LogSheet(new SheetTable(found.name(), found.headings(), rows), ids);
+  }
+
+  /** Words that are not on the list stay as they are. */
+  private static <E extends Enum<E>> void constant(
+      PlanSheet sheet, List<Object> row, PlanColumn column, Choice<E> english) {
+    Integer index = sheet.columns().get(column);
+    if (index != null) {
+      String text = row.get(index).toString();
+      sheet
+          .record()
+          .constant(column.id(), text)
+          .or(() -> english.offered(text).map(Enum::name))
+          .ifPresent(name -> row.set(index, name));
+    }
+  }
+
+  /** What it planned, and for whom, and what was done of it. */
+  public AsPlanned asPlanned() {
+    return new AsPlanned(ids(log), moves, ticks, published);
+  }
+
+  private static Set<String> ids(LogSheet log) {
+    Set<String> ids = new TreeSet<>();
+    log.table()
+        .rows()
+        .forEach(row -> ids.add(SheetTable.plainText(log.value(row, PlanColumn.ID.id()))));
+    return ids;
+  }
+
+  private static List<MovePlanned> moves(PlanSheet sheet) {
+    List<MovePlanned> moves = new ArrayList<>();
+    for (FoundRow row : sheet.rows()) {
+      sheet
+          .day(row, PlanColumn.DATE)
+          .ifPresent(
+              date ->
+                  moves.add(
+                      new MovePlanned(
+                          sheet.text(row, PlanColumn.ID),
+                          sheet.moveKind(row).orElse(sheet.text(row, PlanColumn.MOVE)),
+                          date,
+                          sheet.place(row, PlanColumn.TO))));
     }
     return moves;
   }

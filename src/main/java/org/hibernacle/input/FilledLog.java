@@ -5,7 +5,6 @@ import java.io.InputStream;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -31,6 +30,8 @@ import org.hibernacle.model.SeasonLog;
  * log that the keeper filled in.
  */
 public final class FilledLog {
+  private static final String IN_AND_OUT = "IN_AND_OUT";
+
   private final String file;
   private final XSSFWorkbook book;
   private final Inventory inventory;
@@ -50,17 +51,15 @@ public final class FilledLog {
    * Reads a season plan, which is never written to.
    *
    * @param inventory of the same workbook
-   * @param inAndOutTask words by which its task list tells of nights in and out
+   * @param inAndOutTask English words by which the task list of a plan that does not tell its words
+   *     speaks of nights in and out
    * @return empty if there are errors
    */
   public static Optional<SeasonLog> read(
       Path file, Inventory inventory, String inAndOutTask, Problems problems) {
     String name = String.valueOf(file.getFileName());
     return WorkbookFile.read(
-        file,
-        Phrase.of("a-season-plan"),
-        problems,
-        in -> read(in, name, inventory, inAndOutTask, problems));
+        file, Phrase.of("a-season-plan"), problems, in -> read(in, name, inventory, inAndOutTask, problems));
   }
 
   /**
@@ -84,15 +83,15 @@ public final class FilledLog {
 
   private Optional<SeasonLog> read() {
     int before = problems.errorCount();
-    Optional<PlanSheet> log = PlanSheet.find(file, book, "log", "Log", problems);
-    Optional<PlanSheet> moves = PlanSheet.find(file, book, "moving-days", "Moving days", problems);
+    Optional<PlanSheet> log = PlanSheet.find(file, book, PlanTable.LOG, problems);
+    Optional<PlanSheet> moves = PlanSheet.find(file, book, PlanTable.MOVES, problems);
     if (log.isEmpty() || moves.isEmpty()) {
       problems.error(Code.NO_LOG, file, log.isEmpty() ? "Log" : "Moving days");
       return Optional.empty();
     }
     Optional<Season> season = season();
     List<PlannedMove> planned = moves(moves.get());
-    if (season.isEmpty() || !log.get().require(problems, "Id")) {
+    if (season.isEmpty() || !log.get().require(problems, PlanColumn.ID)) {
       return Optional.empty();
     }
     List<LogEntry> entries = entries(log.get(), season.get());
@@ -101,33 +100,38 @@ public final class FilledLog {
         : Optional.of(new SeasonLog(season.get(), planned, inAndOut(), winters(), entries));
   }
 
-  /** The season is that of the first week of the plan's occupancy. */
+  /** The season that the plan tells, or else that of the first week of its occupancy. */
   private Optional<Season> season() {
     Optional<LocalDate> first =
-        PlanSheet.find(file, book, "occupancy", "Occupancy", problems)
-            .flatMap(
-                sheet ->
-                    sheet.rows().stream()
-                        .flatMap(r -> sheet.day(r, "Week from").stream())
-                        .min(Comparator.naturalOrder()));
+        PlanRecord.of(book).seasonStart().or(this::firstWeek);
     if (first.isEmpty()) {
       problems.error(Code.NO_SEASON, file);
     }
     return first.map(day -> Season.containing(day, inventory.settings().southern()));
   }
 
+  private Optional<LocalDate> firstWeek() {
+    return
+        PlanSheet.find(file, book, PlanTable.OCCUPANCY, problems)
+            .flatMap(
+                sheet ->
+                    sheet.rows().stream()
+                        .flatMap(r -> sheet.day(r, PlanColumn.WEEK).stream())
+                        .min(Comparator.naturalOrder()));
+  }
+
   private List<PlannedMove> moves(PlanSheet sheet) {
     List<PlannedMove> moves = new ArrayList<>();
-    if (!sheet.require(problems, "Id", "Date", "From", "To")) {
+    if (!sheet.require(problems, PlanColumn.ID, PlanColumn.DATE, PlanColumn.FROM, PlanColumn.TO)) {
       return moves;
     }
     for (FoundRow row : sheet.rows()) {
-      String id = sheet.text(row, "Id");
-      Optional<LocalDate> date = sheet.day(row, "Date");
-      Optional<String> from = place(sheet, row, "From");
-      Optional<String> to = place(sheet, row, "To");
+      String id = sheet.text(row, PlanColumn.ID);
+      Optional<LocalDate> date = sheet.day(row, PlanColumn.DATE);
+      Optional<String> from = place(sheet, row, PlanColumn.FROM);
+      Optional<String> to = place(sheet, row, PlanColumn.TO);
       if (date.isEmpty()) {
-        notADay(sheet, row, "Date");
+        notADay(sheet, row, PlanColumn.DATE);
       } else if (from.isPresent() && to.isPresent() && isKnown(id)) {
         moves.add(new PlannedMove(id, date.get(), from.get(), to.get()));
       }
@@ -143,7 +147,7 @@ public final class FilledLog {
   private List<LogEntry> entries(PlanSheet sheet, Season season) {
     Map<String, LogEntry> byId = new HashMap<>();
     for (FoundRow row : sheet.rows()) {
-      String id = sheet.text(row, "Id");
+      String id = sheet.text(row, PlanColumn.ID);
       LogRow entry = new LogRow(sheet, row, season, this::place, problems);
       if (isKnown(id)) {
         if (byId.putIfAbsent(id, entry.read(id)) != null) {
@@ -159,8 +163,8 @@ public final class FilledLog {
         .toList();
   }
 
-  private Optional<String> place(PlanSheet sheet, FoundRow row, String heading) {
-    String name = sheet.text(row, heading);
+  private Optional<String> place(PlanSheet sheet, FoundRow row, PlanColumn column) {
+    String name = sheet.place(row, column);
     Optional<String> found =
         inventory.places().stream()
             .flatMap(p -> Stream.of(p.name(), p.name() + Place.WRAPPED))
@@ -169,21 +173,25 @@ public final class FilledLog {
     if (found.isEmpty() && !name.isBlank()) {
       problems.error(
           Code.LOG_PLACE,
-          where(sheet, row, heading),
-          heading,
+          where(sheet, row, column),
+          sheet.heading(column),
           name,
           inventory.places().stream().map(Place::name).toList());
     }
     return found;
   }
 
-  private void notADay(PlanSheet sheet, FoundRow row, String heading) {
-    problems.error(Code.LOG_DATE, where(sheet, row, heading), heading, sheet.text(row, heading));
+  private void notADay(PlanSheet sheet, FoundRow row, PlanColumn column) {
+    problems.error(
+        Code.LOG_DATE,
+        where(sheet, row, column),
+        sheet.heading(column),
+        sheet.text(row, column));
   }
 
-  static Phrase where(PlanSheet sheet, FoundRow row, String heading) {
+  static Phrase where(PlanSheet sheet, FoundRow row, PlanColumn column) {
     return sheet
-        .cell(row, heading)
+        .cell(row, column)
         .map(cell -> sheet.found().where(cell.address()))
         .orElse(sheet.found().where(row));
   }
@@ -191,17 +199,18 @@ public final class FilledLog {
   private List<KnownWinter> winters() {
     List<KnownWinter> winters = new ArrayList<>();
     boolean southern = inventory.settings().southern();
-    Optional<PlanSheet> found = PlanSheet.find(file, book, "winters", "Winters", problems);
+    Optional<PlanSheet> found = PlanSheet.find(file, book, PlanTable.WINTERS, problems);
     if (found.isEmpty()) {
       return winters;
     }
     PlanSheet sheet = found.get();
     for (FoundRow row : sheet.rows()) {
-      Optional<LocalDate> day = sheet.day(row, "Coldest on");
-      OptionalDouble coldest = sheet.number(row, "Coldest night");
+      Optional<LocalDate> day = sheet.day(row, PlanColumn.COLDEST_NIGHT_DAY);
+      OptionalDouble coldest = sheet.number(row, PlanColumn.COLDEST_NIGHT);
       if (day.isPresent() && coldest.isPresent()) {
         double shown = coldest.getAsDouble();
-        double coldestC = sheet.inFahrenheit("Coldest night") ? (shown - 32) * 5 / 9 : shown;
+        double coldestC =
+            sheet.inFahrenheit(PlanColumn.COLDEST_NIGHT) ? (shown - 32) * 5 / 9 : shown;
         winters.add(new KnownWinter(Season.containing(day.get(), southern), coldestC, day.get()));
       }
     }
@@ -209,23 +218,28 @@ public final class FilledLog {
     return winters;
   }
 
+  private boolean isInAndOut(PlanSheet sheet, FoundRow row) {
+    String what = sheet.text(row, PlanColumn.TASK);
+    return what.equals(inAndOutTask)
+        || sheet.record().constant("task", what).filter(IN_AND_OUT::equals).isPresent();
+  }
+
   private List<InAndOut> inAndOut() {
     List<InAndOut> nights = new ArrayList<>();
-    Optional<PlanSheet> found = PlanSheet.find(file, book, "tasks", "Tasks", problems);
+    Optional<PlanSheet> found = PlanSheet.find(file, book, PlanTable.TASKS, problems);
     if (found.isEmpty()) {
       return nights;
     }
     PlanSheet sheet = found.get();
     for (FoundRow row : sheet.rows()) {
-      Optional<LocalDate> from = sheet.day(row, "From");
-      if (!sheet.text(row, "What").equals(inAndOutTask) || from.isEmpty()) {
+      Optional<LocalDate> from = sheet.day(row, PlanColumn.TASK_FROM);
+      if (!isInAndOut(sheet, row) || from.isEmpty()) {
         continue;
       }
-      LocalDate to = sheet.day(row, "To").orElse(from.get());
-      Optional<String> refuge = place(sheet, row, "Place");
+      LocalDate to = sheet.day(row, PlanColumn.TASK_TO).orElse(from.get());
+      Optional<String> refuge = place(sheet, row, PlanColumn.PLACE);
       if (refuge.isPresent()) {
-        Arrays.stream(sheet.text(row, "Plants").split(",", -1))
-            .map(String::strip)
+        sheet.listed(row, PlanColumn.PLANTS).stream()
             .filter(this::isKnown)
             .forEach(id -> nights.add(new InAndOut(id, from.get(), to, refuge.get())));
       }

@@ -13,19 +13,9 @@ import org.hibernacle.model.Season;
 
 /** One row of the log, checked cell by cell. */
 final class LogRow {
-  private static final String MOVE_DOWN = "Real move-down";
-  private static final String MOVE_IN = "Real move-in";
-  private static final String STEP_OUT = "Real step-out";
-  private static final String RETURN = "Real return";
-  private static final String IF_BLANK = "A blank day means";
-  private static final String STOOD_IN = "Stood in";
-  private static final String OUTCOME = "Outcome";
-  private static final String NOTICED = "Noticed on";
-  private static final String REMARK = "Remark";
-
   /** Reads a place, reporting one that there is not. */
   interface PlaceReader {
-    Optional<String> read(PlanSheet sheet, FoundRow row, String heading);
+    Optional<String> read(PlanSheet sheet, FoundRow row, PlanColumn column);
   }
 
   private final PlanSheet sheet;
@@ -45,49 +35,58 @@ final class LogRow {
   /** Whether the keeper wrote anything into it. */
   boolean isFilledIn() {
     return Stream.of(
-            MOVE_DOWN, MOVE_IN, STEP_OUT, RETURN, IF_BLANK, STOOD_IN, OUTCOME, NOTICED, REMARK)
-        .anyMatch(h -> !sheet.text(row, h).isBlank());
+            PlanColumn.REAL_MOVE_DOWN,
+            PlanColumn.REAL_MOVE_IN,
+            PlanColumn.REAL_STEP_OUT,
+            PlanColumn.REAL_RETURN,
+            PlanColumn.IF_BLANK,
+            PlanColumn.STOOD_IN,
+            PlanColumn.OUTCOME,
+            PlanColumn.NOTICED,
+            PlanColumn.REMARK)
+        .anyMatch(column -> !sheet.text(row, column).isBlank());
   }
 
   LogEntry read(String id) {
     LogEntry entry =
         new LogEntry(
             id,
-            dayOfSeason(MOVE_DOWN),
-            dayOfSeason(MOVE_IN),
-            dayOfSeason(STEP_OUT),
-            dayOfSeason(RETURN),
-            places.read(sheet, row, STOOD_IN),
-            choice(IF_BLANK, Choice.IF_BLANK),
-            choice(OUTCOME, Choice.OUTCOME),
-            day(NOTICED),
-            sheet.text(row, REMARK));
+            dayOfSeason(PlanColumn.REAL_MOVE_DOWN),
+            dayOfSeason(PlanColumn.REAL_MOVE_IN),
+            dayOfSeason(PlanColumn.REAL_STEP_OUT),
+            dayOfSeason(PlanColumn.REAL_RETURN),
+            places.read(sheet, row, PlanColumn.STOOD_IN),
+            choice(PlanColumn.IF_BLANK, IfBlank.class, Choice.IF_BLANK),
+            choice(PlanColumn.OUTCOME, Outcome.class, Choice.OUTCOME),
+            day(PlanColumn.NOTICED),
+            sheet.text(row, PlanColumn.REMARK));
     checkOrder(entry);
     checkNoticed(entry);
     return entry;
   }
 
-  private Optional<LocalDate> day(String heading) {
-    Optional<LocalDate> day = sheet.day(row, heading);
-    if (day.isEmpty() && !sheet.text(row, heading).isBlank()) {
-      error(Code.LOG_DATE, heading);
+  private Optional<LocalDate> day(PlanColumn column) {
+    Optional<LocalDate> day = sheet.day(row, column);
+    if (day.isEmpty() && !sheet.text(row, column).isBlank()) {
+      error(Code.LOG_DATE, column);
     }
     return day;
   }
 
-  private Optional<LocalDate> dayOfSeason(String heading) {
-    Optional<LocalDate> day = day(heading);
+  private Optional<LocalDate> dayOfSeason(PlanColumn column) {
+    Optional<LocalDate> day = day(column);
     if (day.isPresent() && !season.contains(day.get())) {
-      error(Code.LOG_SEASON, heading, season.start(), season.endExclusive().minusDays(1));
+      error(Code.LOG_SEASON, column, season.start(), season.endExclusive().minusDays(1));
     }
     return day;
   }
 
-  private <T> Optional<T> choice(String heading, Choice<T> choice) {
-    String text = sheet.text(row, heading);
-    Optional<T> found = choice.find(text);
-    if (found.isEmpty() && !text.isBlank()) {
-      error(Code.LOG_CHOICE, heading, choice.words());
+  /** What a word means; the name of a list is that of its column. */
+  private <E extends Enum<E>> Optional<E> choice(
+      PlanColumn column, Class<E> constants, Choice<E> english) {
+    Optional<E> found = sheet.choice(row, column, column.id(), constants, english);
+    if (found.isEmpty() && !sheet.text(row, column).isBlank()) {
+      error(Code.LOG_CHOICE, column, sheet.offered(column.id(), english));
     }
     return found;
   }
@@ -107,33 +106,39 @@ final class LogRow {
   private void checkNoticed(LogEntry entry) {
     boolean harmed = entry.outcome().filter(Outcome::harmed).isPresent();
     if (entry.noticed().isPresent() && !harmed) {
-      problems.warning(Code.LOG_NOTICED, where(NOTICED), NOTICED, sheet.text(row, NOTICED));
+      warning(Code.LOG_NOTICED, PlanColumn.NOTICED);
     }
-    boolean moved = entry.movedDown().isPresent() || entry.movedIn().isPresent() || planned();
+    boolean moved = entry.movedDown().isPresent() || entry.movedIn().isPresent() || planned(entry);
     if (entry.stoodIn().isPresent() && !moved) {
-      problems.warning(
+      warning(
           Code.LOG_STOOD_IN,
-          where(STOOD_IN),
-          STOOD_IN,
-          sheet.text(row, STOOD_IN),
-          MOVE_DOWN,
-          MOVE_IN);
+          PlanColumn.STOOD_IN,
+          sheet.heading(PlanColumn.REAL_MOVE_DOWN),
+          sheet.heading(PlanColumn.REAL_MOVE_IN));
     }
   }
 
-  private boolean planned() {
-    boolean asPlanned = !sheet.text(row, IF_BLANK).equals(Choice.IF_BLANK.word(IfBlank.NOT_MOVED));
-    return asPlanned
-        && Stream.of("Planned move-down", "Planned move-in")
-            .anyMatch(h -> sheet.day(row, h).isPresent());
+  private boolean planned(LogEntry entry) {
+    return entry.ifBlank().filter(IfBlank.NOT_MOVED::equals).isEmpty()
+        && Stream.of(PlanColumn.PLANNED_MOVE_DOWN, PlanColumn.PLANNED_MOVE_IN)
+            .anyMatch(column -> sheet.day(row, column).isPresent());
   }
 
-  private Phrase where(String heading) {
-    return FilledLog.where(sheet, row, heading);
+  private Phrase where(PlanColumn column) {
+    return FilledLog.where(sheet, row, column);
   }
 
-  private void error(String key, String heading, Object... more) {
-    Stream<Object> found = Stream.of(heading, sheet.text(row, heading));
-    problems.error(key, where(heading), Stream.concat(found, Stream.of(more)).toArray());
+  /** An error whose first arguments are the heading and what stands there. */
+  private void error(String key, PlanColumn column, Object... more) {
+    problems.error(key, where(column), with(column, more));
+  }
+
+  private void warning(String key, PlanColumn column, Object... more) {
+    problems.warning(key, where(column), with(column, more));
+  }
+
+  private Object[] with(PlanColumn column, Object... more) {
+    Stream<Object> found = Stream.of(sheet.heading(column), sheet.text(row, column));
+    return Stream.concat(found, Stream.of(more)).toArray();
   }
 }

@@ -5,7 +5,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.hibernacle.model.Inventory;
@@ -21,21 +20,22 @@ import org.hibernacle.model.SheetTable;
  * for the last one but a return.
  */
 public final class LogRows {
-  private static final String REAL_PLACE = "Stood in";
-
   /** A column of real dates. */
   private enum Kind {
-    MOVE_DOWN("Real move-down", "move-down"),
-    MOVE_IN("Real move-in", "move-in"),
-    STEP_OUT("Real step-out", "step-out"),
-    RETURN("Real return", "return-to-bench");
+    MOVE_DOWN(PlanColumn.REAL_MOVE_DOWN),
+    MOVE_IN(PlanColumn.REAL_MOVE_IN),
+    STEP_OUT(PlanColumn.REAL_STEP_OUT),
+    RETURN(PlanColumn.REAL_RETURN);
 
-    private final String heading;
-    private final String move;
+    private final PlanColumn column;
 
-    Kind(String heading, String move) {
-      this.heading = heading;
-      this.move = move;
+    Kind(PlanColumn column) {
+      this.column = column;
+    }
+
+    /** The word for it in messages. */
+    String word() {
+      return Choice.MOVE.word(name());
     }
   }
 
@@ -67,9 +67,9 @@ public final class LogRows {
 
   private List<MoveMade> read() {
     TreeMap<String, List<List<Object>>> rowsById = new TreeMap<>();
-    for (List<Object> row : plan.log().rows()) {
+    for (List<Object> row : plan.log().table().rows()) {
       rowsById
-          .computeIfAbsent(SheetTable.plainText(cell(row, "Id")), id -> new ArrayList<>())
+          .computeIfAbsent(SheetTable.plainText(cell(row, PlanColumn.ID)), id -> new ArrayList<>())
           .add(row);
     }
     List<MoveMade> made = new ArrayList<>();
@@ -86,7 +86,7 @@ public final class LogRows {
     List<Dated> dated = new ArrayList<>();
     String realPlace = "";
     for (List<Object> row : rows) {
-      String named = SheetTable.plainText(cell(row, REAL_PLACE));
+      String named = SheetTable.plainText(cell(row, PlanColumn.STOOD_IN));
       realPlace = named.isEmpty() ? realPlace : named;
       for (Kind kind : Kind.values()) {
         date(plant, kind, row).ifPresent(date -> dated.add(new Dated(kind, date)));
@@ -106,13 +106,13 @@ public final class LogRows {
     return made;
   }
 
-  private Object cell(List<Object> row, String heading) {
-    return plan.log().cell(row, heading);
+  private Object cell(List<Object> row, PlanColumn column) {
+    return plan.log().value(row, column.id());
   }
 
   private Optional<LocalDate> date(Plant plant, Kind kind, List<Object> row) {
-    Object value = cell(row, kind.heading);
-    Phrase where = where(plant, kind.heading);
+    Object value = cell(row, kind.column);
+    Phrase where = where(plant, kind.column);
     if (value.equals("")) {
       return Optional.empty();
     }
@@ -141,7 +141,7 @@ public final class LogRows {
     if (!realPlace.isEmpty()) {
       Optional<String> known = known(realPlace);
       if (known.isEmpty()) {
-        problems.error(Code.REAL_PLACE_UNKNOWN, where(plant, REAL_PLACE), realPlace);
+        problems.error(Code.REAL_PLACE_UNKNOWN, where(plant, PlanColumn.STOOD_IN), realPlace);
       }
       return known;
     }
@@ -151,16 +151,16 @@ public final class LogRows {
     Optional<String> planned =
         plan.moves().stream()
             .filter(m -> m.plantId().equals(plant.id()))
-            .filter(m -> m.kind().toLowerCase(Locale.ROOT).equals(move.kind().move))
+            .filter(m -> m.kind().equals(move.kind().name()))
             .findFirst()
             .flatMap(m -> known(m.to()));
     if (planned.isEmpty()) {
       problems.error(
           Code.REAL_PLACE_MISSING,
-          where(plant, move.kind().heading),
+          where(plant, move.kind().column),
           move.date(),
-          move.kind().move,
-          REAL_PLACE);
+          move.kind().word(),
+          plan.log().heading(PlanColumn.STOOD_IN.id()));
     }
     return planned;
   }
@@ -172,8 +172,9 @@ public final class LogRows {
         .findFirst();
   }
 
-  private Phrase where(Plant plant, String heading) {
-    Phrase sheet = Phrase.of("where.sheet", plan.file(), plan.log().name());
-    return Phrase.of("where.in", Phrase.of("where.in", sheet, plant.id()), heading);
+  private Phrase where(Plant plant, PlanColumn column) {
+    Phrase sheet = Phrase.of("where.sheet", plan.file(), plan.log().table().name());
+    Phrase row = Phrase.of("where.in", sheet, plant.id());
+    return Phrase.of("where.in", row, plan.log().heading(column.id()));
   }
 }

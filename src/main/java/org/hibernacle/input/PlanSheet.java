@@ -1,49 +1,72 @@
 package org.hibernacle.input;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.AreaReference;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.hibernacle.input.FoundSheet.FoundRow;
+import org.hibernacle.model.Place;
 import org.jspecify.annotations.Nullable;
 
 /**
  * A table that a season plan wrote, found by the name of its cells or else by its title, so that a
- * keeper may move or rename sheets. Its headings stand in the first row.
+ * keeper may move or rename sheets. Its headings stand in the first row, in the words that the
+ * plan's {@link PlanRecord} tells, or in English.
  *
+ * @param table which
  * @param found the sheet
- * @param columns index of each heading, by its key
+ * @param record of the plan
+ * @param columns index of each column that is there
  */
-record PlanSheet(FoundSheet found, Map<String, Integer> columns) {
-  /**
-   * The table, if the workbook has it.
-   *
-   * @param id of the section that wrote it, such as {@code moving-days}
-   * @param title of the sheet
-   */
+record PlanSheet(
+    PlanTable table, FoundSheet found, PlanRecord record, Map<PlanColumn, Integer> columns) {
+  /** The table, if the workbook has it. */
   static Optional<PlanSheet> find(
-      String file, XSSFWorkbook book, String id, String title, Problems problems) {
-    XSSFName name = book.getName("table_" + id.replace('-', '_'));
+      String file, XSSFWorkbook book, PlanTable table, Problems problems) {
+    PlanRecord record = PlanRecord.of(book);
+    String title = record.word("section." + table.id()).orElse(table.title());
+    XSSFName name = book.getName(table.cells());
     Sheet sheet = name == null ? book.getSheet(title) : named(book, name, title);
     if (sheet == null) {
       return Optional.empty();
     }
     FoundSheet found = SheetReader.read(file, sheet, problems);
-    Map<String, Integer> columns = new HashMap<>();
-    if (!found.rows().isEmpty()) {
-      List<FoundCell> headings = found.rows().get(0).cells();
-      for (int i = 0; i < headings.size(); i++) {
-        columns.putIfAbsent(Words.key(headings.get(i).text()), i);
+    List<String> headings =
+        found.rows().isEmpty()
+            ? List.of()
+            : found.rows().get(0).cells().stream().map(cell -> Words.key(cell.text())).toList();
+    Map<PlanColumn, Integer> columns = new EnumMap<>(PlanColumn.class);
+    for (PlanColumn column : table.columns()) {
+      int index = index(headings, record, table, column);
+      if (index >= 0) {
+        columns.put(column, index);
       }
     }
-    return Optional.of(new PlanSheet(found, columns));
+    return Optional.of(new PlanSheet(table, found, record, columns));
+  }
+
+  /** Where the column stands: under the heading that the plan tells, or the English one. */
+  private static int index(
+      List<String> headings, PlanRecord record, PlanTable table, PlanColumn column) {
+    Optional<String> told = record.word(table.id() + "." + column.id());
+    if (told.isPresent()) {
+      return headings.indexOf(Words.key(told.get()));
+    }
+    return IntStream.range(0, headings.size())
+        .filter(i -> column.titled(headings.get(i)))
+        .findFirst()
+        .orElse(-1);
   }
 
   /**
@@ -59,12 +82,34 @@ record PlanSheet(FoundSheet found, Map<String, Integer> columns) {
     }
   }
 
+  boolean has(PlanColumn... wanted) {
+    return columns.keySet().containsAll(List.of(wanted));
+  }
+
   /** Reports each of the headings that the sheet lacks. */
-  boolean require(Problems problems, String... headings) {
-    List<String> missing =
-        Arrays.stream(headings).filter(h -> !columns.containsKey(Words.key(h))).toList();
-    missing.forEach(h -> problems.error(Code.PLAN_HEADING, found.where(), h));
-    return missing.isEmpty();
+  boolean require(Problems problems, PlanColumn... wanted) {
+    Arrays.stream(wanted)
+        .filter(column -> !has(column))
+        .forEach(
+            column ->
+                problems.error(Code.PLAN_HEADING, found.where(), heading(column)));
+    return has(wanted);
+  }
+
+  /** The heading of a column as it stands there, or would. */
+  String heading(PlanColumn column) {
+    Integer index = columns.get(column);
+    return index == null
+        ? record.word(table.id() + "." + column.id()).orElse(column.title())
+        : found.rows().get(0).cells().get(index).text();
+  }
+
+  /** What each column is, from the first on; empty where the plan did not write it. */
+  List<String> ids() {
+    int width = found.rows().isEmpty() ? 0 : found.rows().get(0).cells().size();
+    List<String> ids = new ArrayList<>(Collections.nCopies(width, ""));
+    columns.forEach((column, index) -> ids.set(index, column.id()));
+    return ids;
   }
 
   /** The rows below the headings. */
@@ -73,34 +118,72 @@ record PlanSheet(FoundSheet found, Map<String, Integer> columns) {
   }
 
   /** The cell under a heading; empty where the sheet has no such heading. */
-  Optional<FoundCell> cell(FoundRow row, String heading) {
-    return Optional.ofNullable(columns.get(Words.key(heading))).map(row.cells()::get);
+  Optional<FoundCell> cell(FoundRow row, PlanColumn column) {
+    return Optional.ofNullable(columns.get(column)).map(row.cells()::get);
   }
 
   /** What stands there, as text. */
-  String text(FoundRow row, String heading) {
-    return cell(row, heading).map(FoundCell::text).orElse("");
+  String text(FoundRow row, PlanColumn column) {
+    return cell(row, column).map(FoundCell::text).orElse("");
+  }
+
+  /** The members of the list that stands there. */
+  List<String> listed(FoundRow row, PlanColumn column) {
+    String joint = record.word("list.joint").filter(word -> !word.isBlank()).orElse(",").strip();
+    return Arrays.stream(text(row, column).split(Pattern.quote(joint), -1))
+        .map(String::strip)
+        .filter(member -> !member.isEmpty())
+        .toList();
+  }
+
+  /** The name of the place that stands there, as the inventory has it. */
+  String place(FoundRow row, PlanColumn column) {
+    return record.place(text(row, column), Place.WRAPPED);
+  }
+
+  /** The kind of the move that the row is about, by the name of its constant. */
+  Optional<String> moveKind(FoundRow row) {
+    String text = text(row, PlanColumn.MOVE);
+    return record.constant("move", text).or(() -> Choice.MOVE.find(text));
   }
 
   /** The day that stands there, if one does. */
-  Optional<LocalDate> day(FoundRow row, String heading) {
-    Object value = cell(row, heading).map(FoundCell::value).orElse("");
+  Optional<LocalDate> day(FoundRow row, PlanColumn column) {
+    Object value = cell(row, column).map(FoundCell::value).orElse("");
     return value instanceof LocalDate day ? Optional.of(day) : DayText.read(value.toString());
   }
 
-  /** The number in the first column whose heading begins so. */
-  OptionalDouble number(FoundRow row, String headingStart) {
-    return columns.entrySet().stream()
-        .filter(e -> e.getKey().startsWith(Words.key(headingStart)))
-        .map(e -> row.cells().get(e.getValue()).value())
+  /** The number that stands there, if one does. */
+  OptionalDouble number(FoundRow row, PlanColumn column) {
+    return cell(row, column)
+        .map(FoundCell::value)
         .filter(Double.class::isInstance)
-        .mapToDouble(Double.class::cast)
-        .findFirst();
+        .map(value -> OptionalDouble.of((Double) value))
+        .orElse(OptionalDouble.empty());
   }
 
-  /** Whether a heading that begins so names °F. */
-  boolean inFahrenheit(String headingStart) {
-    String key = Words.key(headingStart);
-    return columns.keySet().stream().anyMatch(k -> k.startsWith(key) && k.endsWith("f"));
+  /** Whether the heading names °F. */
+  boolean inFahrenheit(PlanColumn column) {
+    return Words.key(heading(column)).endsWith("f");
+  }
+
+  /** The words that the plan offers in a column, or the English ones. */
+  List<String> offered(String prefix, Choice<?> english) {
+    List<String> told = record.words(prefix);
+    return told.isEmpty() ? english.words() : told;
+  }
+
+  /** What a word offered in a column means, by the plan or else in English. */
+  <E extends Enum<E>> Optional<E> choice(
+      FoundRow row, PlanColumn column, String prefix, Class<E> constants, Choice<E> english) {
+    String text = text(row, column);
+    return record
+        .constant(prefix, text)
+        .flatMap(
+            name ->
+                Arrays.stream(constants.getEnumConstants())
+                    .filter(constant -> constant.name().equals(name))
+                    .findFirst())
+        .or(() -> english.find(text));
   }
 }

@@ -14,11 +14,19 @@ import java.util.UUID;
  * @param text about it
  * @param language of the words
  * @param dated the day that the file carries as the day of writing
- * @param revision grows from plan to plan of one season, 0 for a plan made before it
+ * @param revision grows from plan to plan of one season that tells something else, 0 for the first
+ *     one made before it
+ * @param digest of what is planned
  * @param entries by day
  */
 public record Agenda(
-    String name, String text, Locale language, LocalDate dated, int revision, List<Entry> entries) {
+    String name,
+    String text,
+    Locale language,
+    LocalDate dated,
+    int revision,
+    String digest,
+    List<Entry> entries) {
   public Agenda {
     entries = List.copyOf(entries);
   }
@@ -32,6 +40,8 @@ public record Agenda(
    * @param text in full, on several lines
    * @param alarm when to remind, counted from the midnight with which the day begins; negative for
    *     the days before
+   * @param kind name of the constant of the work; empty for a moving day
+   * @param place of the work; empty where it has none
    * @param dropped an earlier plan had it, this one does not: to be taken out of the calendar
    */
   public record Entry(
@@ -40,5 +50,7 @@ public record Agenda(
       String title,
       String text,
       Optional<Duration> alarm,
+      String kind,
+      String place,
       boolean dropped) {}
 }

@@ -10,11 +10,16 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.hibernacle.model.AsPlanned;
 import org.hibernacle.model.MovePlanned;
+import org.hibernacle.model.Published;
 import org.hibernacle.model.Settings;
+import org.hibernacle.model.Tick;
 import org.hibernacle.planning.Move;
 import org.hibernacle.planning.SeasonPlan;
 import org.hibernacle.planning.SeasonPlan.PlantMove;
@@ -26,8 +31,11 @@ import org.hibernacle.planning.Task;
  *
  * <p>An entry is known by its rank, the n-th moving day or the n-th task of its kind at its place,
  * and not by its date: a later plan of the same garden and season moves an entry where it would
- * otherwise leave the old one standing beside the new one. Where the plan before had more moving
- * days, those left over are told as dropped.
+ * otherwise leave the old one standing beside the new one. What an earlier plan had and this one
+ * has not is told as dropped, but for what is done.
+ *
+ * <p>The number of the agenda grows with each plan that tells something else than the one before,
+ * and with the day of the plan; one that tells the same has the same number.
  */
 public final class AgendaAuthor {
   /** The evening before: pots are carried by day, and the night may be frosty. */
@@ -53,26 +61,53 @@ public final class AgendaAuthor {
    * @param words in the language of the agenda
    */
   public static Agenda write(SeasonPlan plan, RunFacts facts, Words words) {
-    AgendaAuthor author = new AgendaAuthor(Material.of(plan, facts, words));
-    author.movingDays();
-    author.tasks();
-    author.entries.sort(
-        Comparator.comparing(Agenda.Entry::day)
-            .thenComparing(Agenda.Entry::title)
-            .thenComparing(Agenda.Entry::id));
-    return author.agenda();
+    return write(Material.of(plan, facts, words));
   }
 
-  private Agenda agenda() {
+  static Agenda write(Material m) {
+    AgendaAuthor author = new AgendaAuthor(m);
+    author.movingDays();
+    author.tasks();
+    author.entries.sort(ORDER);
+    String digest = digest(author.entries);
+    author.published().ifPresent(author::dropped);
+    author.entries.sort(ORDER);
+    return author.agenda(digest);
+  }
+
+  private static final Comparator<Agenda.Entry> ORDER =
+      Comparator.comparing(Agenda.Entry::day)
+          .thenComparing(Agenda.Entry::title)
+          .thenComparing(Agenda.Entry::id);
+
+  private Optional<Published> published() {
+    return m.facts().before().flatMap(AsPlanned::published);
+  }
+
+  /** Sixteen hexadecimal digits that change when what is planned does. */
+  private static String digest(List<Agenda.Entry> entries) {
+    return RunFacts.digest(
+        entries.stream().filter(e -> !e.dropped()).map(Agenda.Entry::toString).toList());
+  }
+
+  private Agenda agenda(String digest) {
     SeasonPlan plan = m.plan();
     LocalDate start = plan.season().start();
-    LocalDate dated = plan.inSeason().map(now -> now.asOf()).orElse(start);
+    int revision = (int) ChronoUnit.DAYS.between(start, m.asOf());
+    LocalDate dated = m.asOf();
+    if (published().isPresent()) {
+      Published before = published().get();
+      boolean same = before.digest().equals(digest);
+      revision = same ? before.revision() : Math.max(revision, before.revision() + 1);
+      dated = same || dated.isBefore(before.dated()) ? before.dated() : dated;
+    }
     return new Agenda(
         m.words().text("report.title"),
         ReportAuthor.subtitle(plan, m.words()),
         m.words().locale(),
         dated,
-        (int) ChronoUnit.DAYS.between(start, dated),
+        revision,
+        digest,
         entries);
   }
 
@@ -84,7 +119,7 @@ public final class AgendaAuthor {
     int rank = 0;
     for (Map.Entry<LocalDate, List<PlantMove>> day : days.entrySet()) {
       rank++;
-      boolean over = day.getValue().stream().allMatch(pm -> pm.move().made());
+      boolean over = day.getValue().stream().allMatch(m.ticks()::isDone);
       entries.add(
           new Agenda.Entry(
               id("moving day", "", rank),
@@ -92,9 +127,55 @@ public final class AgendaAuthor {
               title(day.getValue()),
               day.getValue().stream().map(this::pot).collect(Collectors.joining("\n\n")),
               over ? Optional.empty() : Optional.of(EVENING_BEFORE),
+              "",
+              "",
               false));
     }
-    dropped(days.size());
+    if (published().isEmpty()) {
+      dropped(days.size());
+    }
+  }
+
+  /** What an earlier plan told and this one does not, unless it is done or over. */
+  private void dropped(Published before) {
+    Set<UUID> ids = entries.stream().map(Agenda.Entry::id).collect(Collectors.toSet());
+    for (Published.Event event : before.events()) {
+      boolean over = !event.kind().isEmpty() && event.day().isBefore(m.asOf());
+      if (!ids.contains(event.id()) && (event.dropped() || !(over || isDone(event)))) {
+        String text =
+            event.kind().isEmpty()
+                ? m.words().text("agenda.dropped")
+                : m.words().text("agenda.dropped-task");
+        entries.add(
+            new Agenda.Entry(
+                event.id(),
+                event.day(),
+                event.title(),
+                text,
+                Optional.empty(),
+                event.kind(),
+                event.place(),
+                true));
+      }
+    }
+  }
+
+  /** Whether the keeper ticked it, of a moving day every pot. */
+  private boolean isDone(Published.Event event) {
+    AsPlanned before = m.facts().before().orElseThrow();
+    Stream<Tick> ticks =
+        before.ticks().stream()
+            .filter(t -> t.moving() == event.kind().isEmpty() && t.from().equals(event.day()));
+    if (event.kind().isEmpty()) {
+      Set<String> ticked = ticks.map(t -> t.kind() + t.plantIds()).collect(Collectors.toSet());
+      List<String> moves =
+          before.moves().stream()
+              .filter(move -> move.date().equals(event.day()))
+              .map(move -> move.kind() + List.of(move.plantId()))
+              .toList();
+      return !moves.isEmpty() && ticked.containsAll(moves);
+    }
+    return ticks.anyMatch(t -> t.kind().equals(event.kind()) && t.place().equals(event.place()));
   }
 
   /** The moving days that the plan before had beyond those of this one. */
@@ -110,7 +191,8 @@ public final class AgendaAuthor {
       String title = m.words().text("agenda.dropped");
       LocalDate day = before.get(rank - 1);
       entries.add(
-          new Agenda.Entry(id("moving day", "", rank), day, title, title, Optional.empty(), true));
+          new Agenda.Entry(
+              id("moving day", "", rank), day, title, title, Optional.empty(), "", "", true));
     }
   }
 
@@ -169,9 +251,18 @@ public final class AgendaAuthor {
                   ? brief
                   : m.words().text("calendar.task", m.words().place(task.place()), brief),
               text(table, task),
-              Optional.of(task.kind() == Task.Kind.TWO_PERSON_LIFT ? WEEK_BEFORE : MORNING),
+              alarm(task),
+              task.kind().name(),
+              task.place(),
               false));
     }
+  }
+
+  private Optional<Duration> alarm(Task task) {
+    if (m.ticks().isDone(task)) {
+      return Optional.empty();
+    }
+    return Optional.of(task.kind() == Task.Kind.TWO_PERSON_LIFT ? WEEK_BEFORE : MORNING);
   }
 
   private static final int MOST_NAMED = 3;

@@ -63,9 +63,8 @@ final class ChangeTable {
   }
 
   private Optional<MovePlanned> old(PlantPlan p, Move.Kind kind) {
-    String word = m.words().of("move", kind);
     return before.moves().stream()
-        .filter(move -> move.plantId().equals(p.plant().id()) && move.kind().equals(word))
+        .filter(move -> move.plantId().equals(p.plant().id()) && move.kind().equals(kind.name()))
         .findFirst();
   }
 

@@ -77,7 +77,7 @@ final class HandOutDays {
     Map<Trip, List<PlantMove>> trips = new LinkedHashMap<>();
     for (PlantMove pm : m.plan().movesByDate()) {
       Move move = pm.move();
-      if (days.contains(move.date()) && !move.made()) {
+      if (days.contains(move.date()) && !m.ticks().isDone(pm)) {
         Trip trip =
             new Trip(
                 move.date(),

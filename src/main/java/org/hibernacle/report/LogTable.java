@@ -5,12 +5,16 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.hibernacle.model.LogEntry.IfBlank;
+import org.hibernacle.model.LogSheet;
 import org.hibernacle.model.Outcome;
 import org.hibernacle.model.Place;
 import org.hibernacle.model.SheetTable;
@@ -46,32 +50,32 @@ final class LogTable {
           "noticed",
           "remark");
 
+  /** Columns with words to choose from, by which the keys of these words begin. */
+  private static final Set<String> CHOICES = Set.of("if-blank", "outcome");
+
   /** Columns that follow from the others, in order. */
   private static final List<String> FOLLOWING = List.of("days-late", "days-away");
+
+  /** Begins the ids of the keeper's own columns. */
+  static final String OWN = "own-";
 
   private static final String LEFT = "{real-move-down},{real-move-in}";
   private static final String TO_LEAVE = "{planned-move-down},{planned-move-in}";
 
   private final Material m;
-  private final SheetTable earlier;
-
-  /** Headings of the keeper's own columns. */
-  private final List<String> own;
+  private final LogSheet earlier;
 
   private LogTable(Material material) {
     this.m = material;
-    this.earlier = m.facts().earlierLog().orElse(new SheetTable("", List.of(), List.of()));
-    List<String> ours =
-        Stream.of(PLANNED, KEPT, FOLLOWING).flatMap(List::stream).map(this::heading).toList();
-    this.own =
-        earlier.headings().stream()
-            .filter(h -> !h.isBlank() && ours.stream().noneMatch(h.strip()::equalsIgnoreCase))
-            .toList();
+    this.earlier =
+        m.facts()
+            .earlierLog()
+            .orElse(new LogSheet(new SheetTable("", List.of(), List.of()), List.of()));
   }
 
-  /** How many columns come from the plan; the keeper writes in the others. */
-  static int plannedColumns() {
-    return PLANNED.size();
+  /** Whether it is a column in which the keeper writes. */
+  static boolean isKept(String columnId) {
+    return KEPT.contains(columnId);
   }
 
   static Section write(Material m) {
@@ -108,8 +112,8 @@ final class LogTable {
             .entry("noticed", 15, Entry.DATE)
             .entry("remark", 24, Entry.WORDS);
     int number = 0;
-    for (String heading : own) {
-      table.named("own-" + ++number, heading, 16, Entry.WORDS);
+    for (String heading : ownHeadings()) {
+      table.named(OWN + ++number, heading, 16, Entry.WORDS);
     }
     table
         .formula(
@@ -156,8 +160,8 @@ final class LogTable {
 
   private Map<String, List<List<Object>>> rowsById() {
     Map<String, List<List<Object>>> rowsById = new LinkedHashMap<>();
-    for (List<Object> row : earlier.rows()) {
-      String id = m.display().text(cell(found(row, heading("id"))));
+    for (List<Object> row : earlier.table().rows()) {
+      String id = m.display().text(cell("id", row));
       if (row.stream().anyMatch(value -> !value.equals(""))) {
         rowsById.computeIfAbsent(id, k -> new ArrayList<>()).add(row);
       }
@@ -177,13 +181,15 @@ final class LogTable {
   }
 
   private List<Cell> noLongerPlanned(List<Object> row) {
-    return PLANNED.stream().map(id -> cell(found(row, heading(id)))).toList();
+    return PLANNED.stream().map(id -> cell(id, row)).toList();
   }
 
   private List<Cell> cells(List<Cell> planned, List<Object> earlierRow) {
     List<Cell> cells = new ArrayList<>(planned);
-    KEPT.forEach(id -> cells.add(cell(found(earlierRow, heading(id)))));
-    own.forEach(heading -> cells.add(cell(found(earlierRow, heading))));
+    KEPT.forEach(id -> cells.add(cell(id, earlierRow)));
+    earlier
+        .own()
+        .forEach(i -> cells.add(earlierRow.isEmpty() ? new Cell.Gap() : cell(earlierRow.get(i))));
     cells.addAll(following(cells));
     return cells;
   }
@@ -211,13 +217,30 @@ final class LogTable {
         .min(Comparator.naturalOrder());
   }
 
-  private Object found(List<Object> row, String heading) {
-    for (int i = 0; i < row.size(); i++) {
-      if (earlier.headings().get(i).strip().equalsIgnoreCase(heading.strip())) {
-        return row.get(i);
+  /** Headings of the keeper's own columns; where one is like another heading, it is numbered. */
+  private List<String> ownHeadings() {
+    Set<String> taken = new HashSet<>();
+    Stream.of(PLANNED, KEPT, FOLLOWING)
+        .flatMap(List::stream)
+        .forEach(id -> taken.add(m.words().text("column." + id).toLowerCase(Locale.ROOT)));
+    List<String> headings = new ArrayList<>();
+    for (int column : earlier.own()) {
+      String found = earlier.table().headings().get(column).strip();
+      String heading = found;
+      for (int i = 2; !heading.isEmpty() && !taken.add(heading.toLowerCase(Locale.ROOT)); i++) {
+        heading = m.words().text("workbook.sheet-again", found, i);
       }
+      headings.add(heading);
     }
-    return "";
+    return headings;
+  }
+
+  /** What an earlier row has in a column, in the words of this plan. */
+  private Cell cell(String id, List<Object> row) {
+    Object value = row.isEmpty() ? "" : earlier.value(row, id);
+    String key = id + "." + value;
+    boolean constant = CHOICES.contains(id) && m.words().has(key);
+    return constant ? new Cell.Text(m.words().text(key)) : cell(value);
   }
 
   private Cell cell(Object value) {
@@ -229,9 +252,5 @@ final class LogTable {
     }
     String text = value.toString();
     return text.isEmpty() ? new Cell.Gap() : new Cell.Text(text);
-  }
-
-  private String heading(String columnId) {
-    return m.words().text("column." + columnId);
   }
 }

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import org.hibernacle.model.AsPlanned;
 import org.hibernacle.model.Plant;
 import org.hibernacle.model.Species;
 import org.hibernacle.planning.InSeason;
@@ -21,13 +22,16 @@ import org.hibernacle.planning.Stay;
  * @param words to tell it in
  * @param display of numbers and days
  * @param measures in the keeper's units
+ * @param ticks of the plan before
  */
-record Material(SeasonPlan plan, RunFacts facts, Words words, Display display, Measures measures) {
+record Material(
+    SeasonPlan plan, RunFacts facts, Words words, Display display, Measures measures, Ticks ticks) {
 
   static Material of(SeasonPlan plan, RunFacts facts, Words words) {
     Display display = new Display(words);
     Measures measures = new Measures(display, plan.inventory().settings().units());
-    return new Material(plan, facts, words, display, measures);
+    Ticks ticks = Ticks.of(plan, facts.before().map(AsPlanned::ticks).orElse(List.of()));
+    return new Material(plan, facts, words, display, measures, ticks);
   }
 
   /** The plants A to Z by the name people use, then by Id. */

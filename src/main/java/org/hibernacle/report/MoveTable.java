@@ -58,8 +58,8 @@ final class MoveTable {
               Measures.count(plant.count()),
               m.measures().massCell(pm.plan().estimatedMassKg()),
               people(m, pm),
-              move.made() ? new Cell.Text(m.words().text("move.made")) : new Cell.Gap(),
-              When.of(m, move)));
+              m.ticks().cell(pm, m.words()),
+              When.of(m, pm)));
       cells.addAll(ownDays(Optional.of(move)));
       table.row(role, cells, List.of(plant.id(), about(plant.id(), move.kind())));
     }

@@ -23,11 +23,12 @@ public final class ReportAuthor {
     Material m = Material.of(plan, facts, words);
     Settings settings = plan.inventory().settings();
     String subtitle = subtitle(plan, words);
+    List<Section> sections = sections(m);
     return new SeasonReport(
         words.text("report.title"),
         subtitle,
         Overview.write(m),
-        sections(m),
+        sections,
         CalendarPages.write(m),
         CalendarPages.legend(m),
         new TemperatureTable(m).chart(),
@@ -38,7 +39,7 @@ public final class ReportAuthor {
         settings.firstDayOfWeek(),
         words.locale(),
         List.of(),
-        WorkbookParts.write(m),
+        WorkbookParts.write(m, sections),
         PaperPages.write(m));
   }
 

@@ -3,12 +3,13 @@ package org.hibernacle.report;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import org.hibernacle.model.AsPlanned;
 import org.hibernacle.model.Diagnostic;
-import org.hibernacle.model.SheetTable;
+import org.hibernacle.model.LogSheet;
 
 /**
  * What the run knows beside the plan.
@@ -28,7 +29,7 @@ public record RunFacts(
     List<Diagnostic> diagnostics,
     List<String> options,
     List<String> remarks,
-    Optional<SheetTable> earlierLog,
+    Optional<LogSheet> earlierLog,
     Optional<AsPlanned> before) {
 
   /** A run without a plan before it. */
@@ -38,7 +39,7 @@ public record RunFacts(
       List<Diagnostic> diagnostics,
       List<String> options,
       List<String> remarks,
-      Optional<SheetTable> earlierLog) {
+      Optional<LogSheet> earlierLog) {
     this(programVersion, inputs, diagnostics, options, remarks, earlierLog, Optional.empty());
   }
 
@@ -62,9 +63,17 @@ public record RunFacts(
    * option does. File names play no part.
    */
   public String digest() {
-    StringBuilder text = new StringBuilder(programVersion).append('\n');
-    inputs.forEach(input -> text.append("input ").append(input.sha256()).append('\n'));
-    options.forEach(option -> text.append("option ").append(option).append('\n'));
+    List<String> lines = new ArrayList<>();
+    lines.add(programVersion);
+    inputs.forEach(input -> lines.add("input " + input.sha256()));
+    options.forEach(option -> lines.add("option " + option));
+    return digest(lines);
+  }
+
+  /** Sixteen hexadecimal digits that change when a line does. */
+  public static String digest(List<String> lines) {
+    StringBuilder text = new StringBuilder();
+    lines.forEach(line -> text.append(line).append('\n'));
     try {
       MessageDigest sha = MessageDigest.getInstance("SHA-256");
       byte[] hash = sha.digest(text.toString().getBytes(StandardCharsets.UTF_8));

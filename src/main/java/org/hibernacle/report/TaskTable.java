@@ -54,7 +54,7 @@ final class TaskTable {
       }
       cells.add(task.plantIds().isEmpty() ? new Cell.Gap() : new Cell.Text(plants(task)));
       cells.add(amount(task));
-      cells.add(new Cell.Gap());
+      cells.add(m.ticks().cell(task, m.words()));
       if (everywhere) {
         cells.add(When.of(m, task));
       }
@@ -65,7 +65,11 @@ final class TaskTable {
 
   /** What to do. */
   String sentence(Task task) {
-    String key = "task." + task.kind().name();
+    return sentence(task.kind());
+  }
+
+  String sentence(Task.Kind kind) {
+    String key = "task." + kind.name();
     return m.words().text(key, m.measures().threshold(5), m.measures().threshold(2));
   }
 

@@ -2,6 +2,7 @@ package org.hibernacle.report;
 
 import java.time.LocalDate;
 import org.hibernacle.planning.Move;
+import org.hibernacle.planning.SeasonPlan.PlantMove;
 import org.hibernacle.planning.Task;
 
 /**
@@ -54,8 +55,9 @@ final class When {
     return Table.quoted(words.text("when." + key));
   }
 
-  static Cell of(Material m, Move move) {
-    if (move.made()) {
+  static Cell of(Material m, PlantMove pm) {
+    Move move = pm.move();
+    if (m.ticks().isDone(pm)) {
       return word(m, "done");
     } else if (move.date().isBefore(m.asOf())) {
       return word(m, "overdue");
@@ -67,6 +69,9 @@ final class When {
 
   static Cell of(Material m, Task task) {
     LocalDate asOf = m.asOf();
+    if (m.ticks().isDone(task)) {
+      return word(m, "done");
+    }
     if (task.to().isBefore(asOf)) {
       return task.to().equals(task.from()) ? word(m, "overdue") : new Cell.Text("");
     }

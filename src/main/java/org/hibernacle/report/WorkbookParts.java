@@ -27,7 +27,7 @@ final class WorkbookParts {
     this.m = material;
   }
 
-  static ForScreen write(Material m) {
+  static ForScreen write(Material m, List<Section> sections) {
     List<SheetChart> charts = new ArrayList<>();
     charts.add(new TemperatureTable(m).sheetChart());
     PlaceTables.chart(m).ifPresent(charts::add);
@@ -37,7 +37,8 @@ final class WorkbookParts {
             .limit(1)
             .map(sheet -> new ForScreen.IdColumn(sheet.name(), heading(sheet), "season-plan"))
             .toList();
-    return new ForScreen(Optional.of(new WorkbookParts(m).glance()), charts, ids);
+    return new ForScreen(
+        Optional.of(new WorkbookParts(m).glance()), charts, ids, RecordLines.of(m, sections));
   }
 
   /** The sheet that has every plant of the plan under its heading Id. */
@@ -60,7 +61,7 @@ final class WorkbookParts {
   /** The next day on which anything is left to carry. */
   static Optional<LocalDate> nextDay(Material m) {
     return m.plan().movesByDate().stream()
-        .filter(pm -> !pm.move().made() && !pm.move().date().isBefore(m.asOf()))
+        .filter(pm -> !m.ticks().isDone(pm) && !pm.move().date().isBefore(m.asOf()))
         .map(pm -> pm.move().date())
         .min(Comparator.naturalOrder());
   }
@@ -97,22 +98,22 @@ final class WorkbookParts {
         Optional.empty());
     line(
         "pots_next",
-        pots(pm -> !pm.move().made() && next.filter(pm.move().date()::equals).isPresent()),
+        pots(pm -> !m.ticks().isDone(pm) && next.filter(pm.move().date()::equals).isPresent()),
         "SUMPRODUCT(({moving-days:date}=" + NEXT_DAY + ")*" + TO_DO + "*" + COUNT + ")",
         Optional.empty());
     line(
         "pots_moved",
-        pots(pm -> pm.move().made()),
+        pots(m.ticks()::isDone),
         "SUMPRODUCT(({moving-days:done}<>\"\")*" + COUNT + ")",
         Optional.empty());
     line(
         "pots_left",
-        pots(pm -> !pm.move().made()),
+        pots(pm -> !m.ticks().isDone(pm)),
         "SUMPRODUCT(" + TO_DO + "*" + COUNT + ")",
         Optional.empty());
     line(
         "pots_overdue",
-        pots(pm -> !pm.move().made() && pm.move().date().isBefore(m.asOf())),
+        pots(pm -> !m.ticks().isDone(pm) && pm.move().date().isBefore(m.asOf())),
         "SUMPRODUCT(({moving-days:date}<" + Glance.AS_OF + ")*" + TO_DO + "*" + COUNT + ")",
         Optional.of(new Section.Mark("{}>0", StyleRole.DANGER, " !")));
   }

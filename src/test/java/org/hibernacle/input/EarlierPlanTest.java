@@ -45,7 +45,7 @@ class EarlierPlanTest {
                   book.setSheetName(book.getSheetIndex("Moving days"), "Carrying");
                 })
             .orElseThrow();
-    assertEquals(before.log().rows(), after.log().rows());
+    assertEquals(before.log().table().rows(), after.log().table().rows());
     assertEquals(before.moves(), after.moves());
     assertTrue(!before.moves().isEmpty() && problems.sorted().isEmpty());
   }
@@ -76,6 +76,6 @@ class EarlierPlanTest {
                     book.getName("table_log")
                         .setRefersToFormula("OFFSET(Log!$A$1,0,0,COUNTA(Log!$A:$A),5)"))
             .orElseThrow();
-    assertEquals(before.log().rows(), after.log().rows());
+    assertEquals(before.log().table().rows(), after.log().table().rows());
   }
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.hibernacle.model.Inventory;
+import org.hibernacle.model.LogSheet;
 import org.hibernacle.model.MoveMade;
 import org.hibernacle.model.MovePlanned;
 import org.hibernacle.model.SheetTable;
@@ -27,16 +28,11 @@ class LogRowsTest {
 
   private final Problems problems = new Problems();
 
-  /** The headings as the report writes them, so that both sides stay the same. */
+  private static final List<String> IDS =
+      List.of("id", "real-move-down", "real-move-in", "real-step-out", "real-return", "stood-in");
+
   private static List<String> headings() {
-    Words words = Words.of(Locale.ENGLISH);
-    List<String> headings = new ArrayList<>();
-    for (String id :
-        List.of(
-            "id", "real-move-down", "real-move-in", "real-step-out", "real-return", "stood-in")) {
-      headings.add(words.text("column." + id));
-    }
-    return headings;
+    return IDS.stream().map(id -> Words.of(Locale.ENGLISH).text("column." + id)).toList();
   }
 
   private List<MoveMade> read(Object... cells) {
@@ -47,10 +43,12 @@ class LogRowsTest {
     EarlierPlan plan =
         new EarlierPlan(
             "season-plan.xlsx",
-            new SheetTable("Log", headings(), List.of(row)),
+            new LogSheet(new SheetTable("Log", headings(), List.of(row)), IDS),
             List.of(
-                new MovePlanned("P-01", "move-down", LocalDate.of(2026, 11, 7), BED),
-                new MovePlanned("P-01", "move-in", LocalDate.of(2026, 12, 5), SHED)));
+                new MovePlanned("P-01", "MOVE_DOWN", LocalDate.of(2026, 11, 7), BED),
+                new MovePlanned("P-01", "MOVE_IN", LocalDate.of(2026, 12, 5), SHED)),
+            List.of(),
+            Optional.empty());
     return LogRows.read(plan, INVENTORY, AS_OF, problems);
   }
 
@@ -59,10 +57,15 @@ class LogRowsTest {
   }
 
   @Test
-  void theSheetNamesAreThoseThatTheReportWrites() {
+  void theNamesAreThoseThatTheReportWrites() {
     Words words = Words.of(Locale.ENGLISH);
-    assertEquals(words.text("section.log"), EarlierPlan.LOG_SHEET);
-    assertEquals(words.text("section.moving-days"), EarlierPlan.MOVES_SHEET);
+    for (PlanTable table : PlanTable.values()) {
+      assertEquals(words.text("section." + table.id()), table.title());
+      for (PlanColumn column : table.columns()) {
+        String heading = words.text("column." + column.id(), "");
+        assertTrue(column.titled(org.hibernacle.input.Words.key(heading)), heading);
+      }
+    }
   }
 
   @Test

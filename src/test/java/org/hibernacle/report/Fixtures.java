@@ -22,14 +22,17 @@ import org.hibernacle.model.Diagnostic;
 import org.hibernacle.model.Diagnostic.Severity;
 import org.hibernacle.model.Inventory;
 import org.hibernacle.model.Light;
+import org.hibernacle.model.LogSheet;
 import org.hibernacle.model.MovePlanned;
 import org.hibernacle.model.Phrase;
 import org.hibernacle.model.Place;
 import org.hibernacle.model.PlaceKind;
 import org.hibernacle.model.Plant;
+import org.hibernacle.model.Published;
 import org.hibernacle.model.Season;
 import org.hibernacle.model.Settings;
 import org.hibernacle.model.SheetTable;
+import org.hibernacle.model.Tick;
 import org.hibernacle.planning.Caution;
 import org.hibernacle.planning.Help;
 import org.hibernacle.planning.InSeason;
@@ -109,7 +112,7 @@ public final class Fixtures {
     return facts(Optional.empty());
   }
 
-  public static RunFacts facts(Optional<SheetTable> earlierLog) {
+  public static RunFacts facts(Optional<LogSheet> earlierLog) {
     return new RunFacts(
         "0.1.0",
         List.of(
@@ -270,14 +273,13 @@ public final class Fixtures {
 
   /** Facts of a run after a plan that had one date of every plant otherwise. */
   public static RunFacts afterAnotherPlan(SeasonPlan plan) {
-    Words words = Words.of(Locale.ENGLISH);
     List<MovePlanned> moves =
         plan.movesByDate().stream()
             .map(
                 pm ->
                     new MovePlanned(
                         pm.plan().plant().id(),
-                        words.of("move", pm.move().kind()),
+                        pm.move().kind().name(),
                         pm.move().date().minusDays(7),
                         pm.move().to().name()))
             .toList();
@@ -291,6 +293,44 @@ public final class Fixtures {
         facts.remarks(),
         facts.earlierLog(),
         Optional.of(new AsPlanned(ids, moves)));
+  }
+
+  /** The same with other work. */
+  public static SeasonPlan withTasks(SeasonPlan plan, List<Task> tasks) {
+    return new SeasonPlan(
+        plan.season(),
+        plan.inventory(),
+        plan.caution(),
+        plan.winters(),
+        plan.plants(),
+        plan.places(),
+        tasks,
+        plan.traces(),
+        plan.notes());
+  }
+
+  /** Facts of a run after a plan that told calendar programs this, and in which this was ticked. */
+  public static RunFacts afterPublishing(SeasonPlan plan, Agenda agenda, List<Tick> ticks) {
+    RunFacts facts = afterAnotherPlan(plan);
+    AsPlanned before = facts.before().orElseThrow();
+    List<Published.Event> events =
+        agenda.entries().stream()
+            .map(
+                e ->
+                    new Published.Event(
+                        e.id(), e.day(), e.title(), e.kind(), e.place(), e.dropped()))
+            .toList();
+    Published published =
+        new Published(agenda.revision(), agenda.dated(), agenda.digest(), events);
+    return new RunFacts(
+        facts.programVersion(),
+        facts.inputs(),
+        facts.diagnostics(),
+        facts.options(),
+        facts.remarks(),
+        facts.earlierLog(),
+        Optional.of(
+            new AsPlanned(before.plantIds(), before.moves(), ticks, Optional.of(published))));
   }
 
   /** The moves of its first plants alone. */

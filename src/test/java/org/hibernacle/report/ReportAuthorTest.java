@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.hibernacle.model.LogSheet;
 import org.hibernacle.model.Settings;
 import org.hibernacle.model.SheetTable;
 import org.hibernacle.report.Section.Column;
@@ -316,11 +317,16 @@ class ReportAuthorTest {
             "Log",
             List.of("Id", "NAME ", "Real move-down", "Outcome", "Shelf"),
             List.of(
-                List.of("P-02", "x", LocalDate.of(2026, 11, 15), "no damage", 4.0),
-                List.of("Z-99", "Gone oak", "", "dead", "attic"),
+                List.of("P-02", "x", LocalDate.of(2026, 11, 15), "NO_DAMAGE", 4.0),
+                List.of("Z-99", "Gone oak", "", "DEAD", "attic"),
                 List.of("", "", "", "", "")));
     SeasonReport report =
-        ReportAuthor.write(Fixtures.plan(), Fixtures.facts(Optional.of(log)), Words.of(Locale.UK));
+        ReportAuthor.write(
+            Fixtures.plan(),
+            Fixtures.facts(
+                Optional.of(
+                    new LogSheet(log, List.of("id", "name", "real-move-down", "outcome", "")))),
+            Words.of(Locale.UK));
     Section section = report.section("log");
     Row pine =
         section.rows().stream()

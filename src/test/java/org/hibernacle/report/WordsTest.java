@@ -62,6 +62,9 @@ class WordsTest {
     AgendaAuthor.write(plan, Fixtures.facts(), words);
     AgendaAuthor.write(Fixtures.inSeason(plan, OptionalDouble.of(1)), Fixtures.facts(), words);
     AgendaAuthor.write(with(plan, 0, 2), Fixtures.afterAnotherPlan(plan), words);
+    Agenda agenda = AgendaAuthor.write(plan, Fixtures.facts(), words);
+    AgendaAuthor.write(
+        with(plan, 0, 2), Fixtures.afterPublishing(plan, agenda, List.of()), words);
     ReportAuthor.write(Fixtures.withLogger(plan), Fixtures.facts(), words);
     RunFacts changed = Fixtures.afterAnotherPlan(plan);
     for (OptionalDouble tonightC :

@@ -58,7 +58,8 @@ public final class CalendarFile {
     this.agenda = agenda;
     language = new ParameterList(List.of(new Language(agenda.language().toLanguageTag())));
     Instant midnight = agenda.dated().atStartOfDay(ZoneOffset.UTC).toInstant();
-    dated = new DtStamp(midnight);
+    // Grows with the number, so that of two files of one day the later one is told by either.
+    dated = new DtStamp(midnight.plusSeconds(agenda.revision()));
   }
 
   /** Writes the agenda; the stream stays open. */

@@ -3,11 +3,18 @@ package org.hibernacle.report.xlsx;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.Date;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.apache.poi.ooxml.POIXMLProperties.CoreProperties;
+import org.apache.poi.ss.usermodel.SheetVisibility;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.util.LocaleUtil;
 import org.apache.poi.util.Reproducibility;
+import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.hibernacle.model.SheetTable;
@@ -29,6 +36,9 @@ public final class WorkbookWriter {
 
   /** Name given to each sheet that is not the keeper's inventory. */
   public static final String REPORT_SHEET_NAME = "HibernacleReport";
+
+  /** Name of the cells in which a plan tells programs about itself. */
+  public static final String RECORD_NAME = "HibernacleRecord";
 
   /** Layout written by this class. */
   public static final int FORMAT = 1;
@@ -94,8 +104,39 @@ public final class WorkbookWriter {
     sheets.formulas().finish();
     sheets.leads().finish();
     sheets.patterns().finish(sheets.names());
+    record(sheets, report);
     Formulas.define(workbook, FORMAT_NAME, Integer.toString(FORMAT));
     describe(workbook, report);
+  }
+
+  /** Puts the record on a sheet that no keeper meets. */
+  private static void record(Sheets sheets, SeasonReport report) {
+    if (report.forScreen().record().isEmpty()) {
+      return;
+    }
+    Set<String> ticked =
+        report.sections().stream()
+            .flatMap(section -> section.columns().stream())
+            .filter(column -> column.entry().kind() == Section.Entry.Kind.TICK)
+            .map(Section.Column::heading)
+            .collect(Collectors.toSet());
+    List<List<String>> lines = new ArrayList<>(report.forScreen().record());
+    lines.add(Seal.line(sheets.workbook(), ticked));
+    XSSFSheet sheet = sheets.addOwn(sheets.words().text("workbook.record"));
+    int width = 1;
+    for (int i = 0; i < lines.size(); i++) {
+      XSSFRow row = sheet.createRow(i);
+      for (String text : lines.get(i)) {
+        row.createCell(Math.max(0, row.getLastCellNum())).setCellValue(text);
+      }
+      width = Math.max(width, lines.get(i).size());
+    }
+    CellRangeAddress cells = new CellRangeAddress(0, lines.size() - 1, 0, width - 1);
+    Formulas.define(
+        sheets.workbook(), RECORD_NAME, cells.formatAsString(sheet.getSheetName(), true));
+    sheets
+        .workbook()
+        .setSheetVisibility(sheets.workbook().getSheetIndex(sheet), SheetVisibility.VERY_HIDDEN);
   }
 
   private static Sheets sheets(

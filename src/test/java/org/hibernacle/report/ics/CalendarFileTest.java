@@ -33,7 +33,9 @@ import java.util.TimeZone;
 import java.util.UUID;
 import java.util.regex.Pattern;
 import org.hibernacle.model.Settings;
+import org.hibernacle.model.Tick;
 import org.hibernacle.planning.SeasonPlan;
+import org.hibernacle.planning.Task;
 import org.hibernacle.report.Agenda;
 import org.hibernacle.report.AgendaAuthor;
 import org.hibernacle.report.Cell;
@@ -202,7 +204,7 @@ class CalendarFileTest {
     String title = "Äpfel, Töpfe; C:\\n " + tree.repeat(60) + " ende";
     Agenda agenda =
         new Agenda(
-            "n", "t", Locale.GERMANY, LocalDate.of(2026, 7, 1), 0, List.of(entry(title, "a\nb")));
+            "n", "t", Locale.GERMANY, LocalDate.of(2026, 7, 1), 0, "", List.of(entry(title, "a\nb")));
     byte[] file = bytes(agenda);
     List<byte[]> lines = new ArrayList<>();
     int from = 0;
@@ -228,7 +230,7 @@ class CalendarFileTest {
 
   private static Agenda.Entry entry(String title, String text) {
     return new Agenda.Entry(
-        new UUID(1, 2), LocalDate.of(2026, 11, 7), title, text, Optional.empty(), false);
+        new UUID(1, 2), LocalDate.of(2026, 11, 7), title, text, Optional.empty(), "", "", false);
   }
 
   /** RFC 5545 3.8.4.7 and 3.8.7.4: one identity from plan to plan, and a later plan outranks. */
@@ -291,6 +293,67 @@ class CalendarFileTest {
     assertTrue(days > kept);
     assertEquals(days - kept, cancelled);
     assertEquals(events.size(), uids(events).size());
+  }
+
+  private static List<VEvent> cancelled(Agenda agenda) throws IOException {
+    return read(agenda).getEvents().stream()
+        .filter(e -> e.getStatus() != null && e.getStatus().isCancelled())
+        .toList();
+  }
+
+  /** RFC 5545 3.8.1.11: what was planned, is not any more and was not done. */
+  @Test
+  void workThatIsNotPlannedAnyMoreIsTakenBackUnlessItIsDone() throws IOException {
+    SeasonPlan plan = Fixtures.plan();
+    Agenda first = agenda(plan);
+    SeasonPlan fewer = Fixtures.withTasks(plan, plan.tasks().subList(2, plan.tasks().size()));
+    Task done = plan.tasks().get(0);
+    Tick tick =
+        new Tick(
+            "", "", false, done.kind().name(), "", done.from(), done.to(), done.place(), List.of());
+    Agenda second =
+        AgendaAuthor.write(fewer, Fixtures.afterPublishing(plan, first, List.of()), WORDS);
+    assertEquals(2, cancelled(second).size());
+    assertEquals(first.entries().size(), read(second).getEvents().size());
+    Agenda ticked =
+        AgendaAuthor.write(fewer, Fixtures.afterPublishing(plan, first, List.of(tick)), WORDS);
+    assertEquals(1, cancelled(ticked).size());
+    assertEquals(first.entries().size() - 1, read(ticked).getEvents().size());
+    // Whoever passed the second file by is told again by the third, which changed nothing.
+    Agenda third =
+        AgendaAuthor.write(fewer, Fixtures.afterPublishing(plan, second, List.of()), WORDS);
+    assertArrayEquals(bytes(second), bytes(third));
+  }
+
+  /**
+   * RFC 5545 3.8.7.4 and 3.8.7.2, RFC 5546 2.1.5: a revised event has a greater number and a later
+   * stamp. Nothing but the plans tells how late it is.
+   */
+  @Test
+  void aPlanThatChangedOutranksTheOneBefore() throws IOException {
+    SeasonPlan plan = Fixtures.plan();
+    Agenda first = agenda(plan);
+    Agenda same = AgendaAuthor.write(plan, Fixtures.afterPublishing(plan, first, List.of()), WORDS);
+    assertArrayEquals(bytes(first), bytes(same));
+    SeasonPlan fewer = Fixtures.withTasks(plan, plan.tasks().subList(1, plan.tasks().size()));
+    Agenda second =
+        AgendaAuthor.write(fewer, Fixtures.afterPublishing(plan, same, List.of()), WORDS);
+    Agenda third =
+        AgendaAuthor.write(plan, Fixtures.afterPublishing(fewer, second, List.of()), WORDS);
+    SeasonPlan inSeason = Fixtures.inSeason(plan, OptionalDouble.of(-6.5));
+    Agenda fourth =
+        AgendaAuthor.write(inSeason, Fixtures.afterPublishing(plan, third, List.of()), WORDS);
+    Agenda fifth =
+        AgendaAuthor.write(plan, Fixtures.afterPublishing(inSeason, fourth, List.of()), WORDS);
+    VEvent before = read(first).getEvents().get(0);
+    for (Agenda agenda : List.of(second, third, fourth, fifth)) {
+      for (VEvent event : read(agenda).getEvents()) {
+        assertTrue(event.getSequence().getValue() > before.getSequence().getValue());
+        assertTrue(
+            event.getDateTimeStamp().getValue().after(before.getDateTimeStamp().getValue()));
+      }
+      before = read(agenda).getEvents().get(0);
+    }
   }
 
   @ParameterizedTest

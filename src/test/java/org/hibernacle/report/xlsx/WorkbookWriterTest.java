@@ -32,6 +32,7 @@ import org.hibernacle.input.InventoryWorkbook;
 import org.hibernacle.input.Problems;
 import org.hibernacle.input.SpeciesCatalogue;
 import org.hibernacle.model.Inventory;
+import org.hibernacle.model.LogSheet;
 import org.hibernacle.model.Plant;
 import org.hibernacle.model.Settings;
 import org.hibernacle.model.SheetTable;
@@ -200,7 +201,7 @@ class WorkbookWriterTest {
       workbook.write(out);
     }
     Problems problems = new Problems();
-    Optional<SheetTable> earlier = EarlierPlan.read(file, problems).map(EarlierPlan::log);
+    Optional<LogSheet> earlier = EarlierPlan.read(file, problems).map(EarlierPlan::log);
     RunFacts facts = Fixtures.facts(earlier);
     SeasonReport next = ReportAuthor.write(Fixtures.plan(), facts, Words.of(Locale.UK));
     Section log = next.section("log");
@@ -254,7 +255,7 @@ class WorkbookWriterTest {
           .filter(s -> s.media().contains(Medium.WORKBOOK))
           .forEach(s -> expected.add(s.title()));
       REPORT.carried().forEach(t -> expected.add(t.name()));
-      expected.addAll(List.of("Overview", "Lists"));
+      expected.addAll(List.of("Overview", "Lists", "Record"));
       Set<String> found = new TreeSet<>();
       workbook.sheetIterator().forEachRemaining(sheet -> found.add(sheet.getSheetName()));
       assertEquals(expected, found);
