@@ -51,7 +51,8 @@ final class TemperatureOptions {
       paramLabel = "NAMES",
       description =
           "What the columns hold, in their order, where headings are missing or mislead:"
-              + " date,-,lowest,highest. A - leaves a column out.")
+              + " date,-,lowest,highest. A - leaves a column out. In a text without delimiters"
+              + " where they stand: date 1-8,lowest 9-14,highest 15-20.")
   private Optional<String> columns = Optional.empty();
 
   @Option(

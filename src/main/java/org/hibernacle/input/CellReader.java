@@ -5,6 +5,7 @@ import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.DateUtil;
 import org.apache.poi.ss.usermodel.FormulaError;
+import org.apache.poi.xssf.model.SharedStringsTable;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.hibernacle.input.FoundCell.State;
 import org.hibernacle.input.FoundSheet.FoundRow;
@@ -74,9 +75,9 @@ final class CellReader {
     if (!(cell instanceof XSSFCell xssf) || xssf.getCTCell().getT() != STCellType.S) {
       return true;
     }
+    SharedStringsTable texts = xssf.getSheet().getWorkbook().getSharedStringSource();
     int index = Integer.parseInt(xssf.getCTCell().getV().strip());
-    int texts = xssf.getSheet().getWorkbook().getSharedStringSource().getSharedStringItems().size();
-    return index >= 0 && index < texts;
+    return index >= 0 && texts.getItemAt(index) != null; // throws beyond the end
   }
 
   private static String formulaText(Cell cell) {

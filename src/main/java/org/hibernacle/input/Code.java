@@ -74,6 +74,7 @@ final class Code {
   static final String CONTROL_CHARACTERS = "IN-444";
   static final String TEXT_TOO_LONG = "IN-445";
   static final String MACROS = "IN-446";
+  static final String TOO_MUCH = "IN-451";
 
   private Code() {}
 }

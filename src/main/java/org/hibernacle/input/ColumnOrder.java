@@ -18,6 +18,8 @@ final class ColumnOrder {
   /** Leaves a column out. */
   private static final String SKIP = "-";
 
+  private static final int ROWS_LOOKED_AT = 100;
+
   private static final Set<Role> ALLOWED =
       EnumSet.of(
           Role.DATE,
@@ -38,7 +40,14 @@ final class ColumnOrder {
   /** The layout that the words make up, such as {@code date,-,lowest,highest}; empty if none. */
   static Optional<CsvLayout> layout(String given) {
     List<Role> order = new ArrayList<>();
+    List<Cut> cuts = new ArrayList<>();
     for (String word : given.split(",", -1)) {
+      Optional<Cut> cut = Cut.of(word).stream().findFirst();
+      if (cut.isPresent() && ALLOWED.contains(cut.get().role())) {
+        cuts.add(cut.get());
+        order.add(cut.get().role());
+        continue;
+      }
       String plain = word.strip().replace("day-of-year", "day of year");
       Optional<Role> role =
           plain.equals(SKIP)
@@ -48,6 +57,10 @@ final class ColumnOrder {
         return Optional.empty();
       }
       order.add(role.get());
+    }
+    boolean doubled = order.stream().distinct().count() < cuts.size();
+    if (doubled || (!cuts.isEmpty() && cuts.size() < order.size())) {
+      return Optional.empty();
     }
     return shape(order)
         .map(
@@ -60,6 +73,7 @@ final class ColumnOrder {
                     Map.of(),
                     List.of(),
                     order,
+                    cuts,
                     DatePattern.USUAL,
                     Optional.empty(),
                     false,
@@ -89,9 +103,16 @@ final class ColumnOrder {
       CsvText text, CsvLayout layout, Optional<DateRule> given, Problems problems)
       throws UnreadableCsv {
     Optional<HeadingSearch.Found> best = Optional.empty();
+    if (!layout.cuts().isEmpty()) {
+      List<CsvText.Row> rows = new ArrayList<>();
+      text.rows(layout.cuts(), row -> rows.add(row) && rows.size() < ROWS_LOOKED_AT);
+      best = at(rows, layout, given, CsvText.POSITIONS);
+      tellNone(best, text, layout, problems);
+      return best;
+    }
     for (char delimiter : new char[] {',', ';', '\t', '|', CsvText.BLANKS}) {
       List<CsvText.Row> rows = new ArrayList<>();
-      text.rows(delimiter, row -> rows.add(row) && rows.size() < 100);
+      text.rows(delimiter, row -> rows.add(row) && rows.size() < ROWS_LOOKED_AT);
       Optional<HeadingSearch.Found> here = at(rows, layout, given, delimiter);
       if (here.isPresent()
           && here.get().consistentRows()
@@ -99,11 +120,51 @@ final class ColumnOrder {
         best = here;
       }
     }
+    tellNone(best, text, layout, problems);
+    return best;
+  }
+
+  /** The first layout without delimiters whose dates stand in every row that is looked at. */
+  static Optional<HeadingSearch.Found> cut(CsvText text, List<CsvLayout> layouts)
+      throws UnreadableCsv {
+    for (CsvLayout layout : layouts) {
+      List<CsvText.Row> rows = new ArrayList<>();
+      if (!layout.cuts().isEmpty()) {
+        text.rows(layout.cuts(), row -> rows.add(row) && rows.size() < ROWS_LOOKED_AT);
+      }
+      if (rows.stream().anyMatch(row -> looksLike(row, layout))
+          && rows.stream().allMatch(row -> looksLike(row, layout))) {
+        return at(rows, layout, Optional.empty(), CsvText.POSITIONS);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** A whole date, a time where one is needed, and figures where temperatures should be. */
+  private static boolean looksLike(CsvText.Row row, CsvLayout layout) {
+    CsvColumns columns = CsvColumns.inOrder(layout, headings(layout));
+    DateCells dates = new DateCells(columns, Optional.empty());
+    boolean dated =
+        columns.has(Role.DATE)
+            ? hasDate(row, layout, Optional.empty())
+            : dates.year(row).isPresent() && dates.month(row).isPresent();
+    return dated
+        && columns.cell(Role.TIME, row).flatMap(TimeOfDay::of).isPresent() == columns.has(Role.TIME)
+        && columns.all(layout.shape().wide() ? Role.PART : Role.READING).stream()
+            .map(row.cells()::get)
+            .allMatch(cell -> NumberCell.missing(cell) || NumberCell.number(cell).isPresent());
+  }
+
+  private static void tellNone(
+      Optional<HeadingSearch.Found> best, CsvText text, CsvLayout layout, Problems problems) {
     if (best.isEmpty()) {
       Role first = layout.order().contains(Role.DATE) ? Role.DATE : Role.YEAR;
       problems.error("IN-305.order", text.name(), layout.order().indexOf(first) + 1);
     }
-    return best;
+  }
+
+  private static List<CsvHeading> headings(CsvLayout layout) {
+    return layout.cuts().stream().map(cut -> CsvHeading.of(cut.heading())).toList();
   }
 
   private static Optional<HeadingSearch.Found> at(
@@ -120,6 +181,12 @@ final class ColumnOrder {
     if (first < 0) {
       return Optional.empty();
     }
+    if (delimiter == CsvText.POSITIONS) {
+      long above = first == 0 ? 0 : rows.get(first - 1).line();
+      CsvColumns columns = CsvColumns.inOrder(layout, headings(layout));
+      return Optional.of(
+          new HeadingSearch.Found(delimiter, above, above, "", List.of(columns), List.of(), dated));
+    }
     int width = rows.get(first).cells().size();
     boolean headed = first > 0 && rows.get(first - 1).cells().size() == width;
     List<CsvHeading> headings = new ArrayList<>();
@@ -129,7 +196,8 @@ final class ColumnOrder {
     }
     long line = first == 0 ? 0 : rows.get(first - 1).line();
     CsvColumns columns = CsvColumns.inOrder(layout, headings);
-    return Optional.of(new HeadingSearch.Found(delimiter, line, line, "", List.of(columns), dated));
+    return Optional.of(
+        new HeadingSearch.Found(delimiter, line, line, "", List.of(columns), List.of(), dated));
   }
 
   private static boolean hasDate(CsvText.Row row, CsvLayout layout, Optional<DateRule> given) {

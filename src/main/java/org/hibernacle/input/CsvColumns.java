@@ -51,7 +51,7 @@ record CsvColumns(
     Map<Role, List<Integer>> candidates = new EnumMap<>(Role.class);
     for (int i = 0; i < layout.order().size(); i++) {
       if (layout.order().get(i) != Role.BESIDE) {
-        candidates.put(layout.order().get(i), List.of(i));
+        candidates.computeIfAbsent(layout.order().get(i), role -> new ArrayList<>()).add(i);
       }
     }
     return new CsvColumns(layout, headings, candidates);
@@ -76,6 +76,9 @@ record CsvColumns(
 
   /** Required roles without a column, in the order of the roles. */
   List<Role> missing() {
+    if (!layout.cuts().isEmpty()) {
+      return List.of(Role.DATE); // no headings tell a layout of positions
+    }
     List<Role> missing = new ArrayList<>();
     for (Role role : Role.values()) {
       boolean needed = layout.columns().containsKey(role) && !layout.optional().contains(role);
@@ -141,6 +144,21 @@ record CsvColumns(
   /** The cell of the role, if the file has such a column. */
   Optional<String> cell(Role role, CsvText.Row row) {
     return column(role).filter(i -> i < row.cells().size()).map(row.cells()::get);
+  }
+
+  /** The mark of the value in that column, if the file has one for it. */
+  Optional<String> mark(Role role, int column, CsvText.Row row) {
+    List<Integer> marks = all(role.mark());
+    int place = role == Role.PART && marks.size() > 1 ? all(role).indexOf(column) : 0;
+    return place < marks.size() && marks.get(place) < row.cells().size()
+        ? Optional.of(row.cells().get(marks.get(place)))
+        : Optional.empty();
+  }
+
+  /** Whether more than one column could fill a role that can have only one. */
+  boolean doubled() {
+    return candidates.entrySet().stream()
+        .anyMatch(e -> e.getValue().size() > 1 && !FIRST_WINS.contains(e.getKey()));
   }
 
   /** Reports every role that more than one column could fill. */

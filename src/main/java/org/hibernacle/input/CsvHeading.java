@@ -90,6 +90,20 @@ record CsvHeading(String written, String key, String first, Optional<Temperature
     return String.join("", words);
   }
 
+  /** The text without a unit in brackets at its end. */
+  static String withoutUnit(String written) {
+    String text = written.strip();
+    Matcher brackets = BRACKETS.matcher(text);
+    int end = text.length();
+    while (brackets.find()) {
+      end =
+          brackets.end() == text.length() && unit(plain(brackets.group(1))).isPresent()
+              ? brackets.start()
+              : end;
+    }
+    return text.substring(0, end).strip();
+  }
+
   private static Optional<TemperatureUnit> unit(String text) {
     Matcher unit = UNIT.matcher(SEPARATORS.matcher(text.strip()).replaceAll(" ").strip());
     if (!unit.matches()) {

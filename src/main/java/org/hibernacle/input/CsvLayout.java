@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param columns headings by role; for the station the order is the order of preference
  * @param optional roles whose columns a file may lack
  * @param order roles of the columns of a file without headings; empty if it always has some
+ * @param cuts where these columns stand in a text without delimiters; empty if it has some
  * @param dates how dates may be written
  * @param unit what temperatures are in where no heading says so; empty if that must be asked for
  * @param utc whether its clock is that of Greenwich
@@ -28,6 +29,7 @@ record CsvLayout(
     Map<Role, KnownHeadings> columns,
     List<Role> optional,
     List<Role> order,
+    List<Cut> cuts,
     List<DateRule> dates,
     Optional<TemperatureUnit> unit,
     boolean utc,
@@ -133,6 +135,7 @@ record CsvLayout(
     columns = Map.copyOf(columns);
     optional = List.copyOf(optional);
     order = List.copyOf(order);
+    cuts = List.copyOf(cuts);
     dates = List.copyOf(dates);
   }
 

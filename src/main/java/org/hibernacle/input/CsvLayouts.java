@@ -38,6 +38,13 @@ final class CsvLayouts {
     return Objects.requireNonNull(named("daily").orElseThrow().columns().get(role));
   }
 
+  /** What headings may say for that role in a layout without words of its own. */
+  static KnownHeadings words(Role role) {
+    return role == Role.READING
+        ? Objects.requireNonNull(named("readings").orElseThrow().columns().get(role))
+        : common(role);
+  }
+
   private static List<CsvLayout> read() {
     Map<String, Map<String, String>> blocks = new LinkedHashMap<>();
     Map<String, String> block = new LinkedHashMap<>();
@@ -81,6 +88,12 @@ final class CsvLayouts {
                         optional.add(role);
                       }
                     }));
+    List<Cut> cuts =
+        Arrays.stream(entries.getOrDefault("positions", "").split("\\s+\\|\\s+", -1))
+            .flatMap(cut -> Cut.of(cut).stream())
+            .toList();
+    List<Role> order =
+        words(entries, "order").stream().map(word -> role(word).orElse(Role.BESIDE)).toList();
     return new CsvLayout(
         name,
         CsvLayout.Rank.valueOf(upper(entries, "is")),
@@ -88,7 +101,8 @@ final class CsvLayouts {
         CsvLayout.Proof.valueOf(upper(entries, "proof")),
         columns,
         optional,
-        words(entries, "order").stream().map(word -> role(word).orElse(Role.BESIDE)).toList(),
+        cuts.isEmpty() ? order : cuts.stream().map(Cut::role).toList(),
+        cuts,
         dates(words(entries, "dates")),
         Optional.ofNullable(entries.get("unit")).map(TemperatureUnit::named),
         entries.getOrDefault("clock", "").equals("UTC"),

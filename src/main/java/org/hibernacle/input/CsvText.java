@@ -1,5 +1,6 @@
 package org.hibernacle.input;
 
+import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -26,6 +27,9 @@ import org.hibernacle.model.Phrase;
 record CsvText(CsvSource source, CsvEncoding encoding) {
   /** Parts cells wherever one or more blanks stand. */
   static final char BLANKS = ' ';
+
+  /** Stands for no delimiter at all: cells are told by their position. */
+  static final char POSITIONS = '\0';
 
   /** Far beyond the widest table of temperatures known, columns. */
   private static final int MOST_COLUMNS = 2000;
@@ -78,6 +82,26 @@ record CsvText(CsvSource source, CsvEncoding encoding) {
         }
       }
     } catch (UncheckedIOException | IOException e) {
+      throw malformed(line + 1, e);
+    }
+  }
+
+  /** Hands on every line that is not blank, cut into cells, until {@code more} says false. */
+  void rows(List<Cut> cuts, Predicate<Row> more) throws UnreadableCsv {
+    long line = 0;
+    try (RowLimitReader text =
+            new RowLimitReader(reader(encoding.charset(), encoding.open(source)));
+        BufferedReader lines = new BufferedReader(text)) {
+      for (String next = lines.readLine(); next != null; next = lines.readLine()) {
+        String whole = next;
+        line++;
+        text.rowDone();
+        if (!whole.isBlank()
+            && !more.test(new Row(line, cuts.stream().map(cut -> cut.from(whole)).toList()))) {
+          return;
+        }
+      }
+    } catch (IOException e) {
       throw malformed(line + 1, e);
     }
   }

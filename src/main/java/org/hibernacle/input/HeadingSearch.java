@@ -32,6 +32,7 @@ final class HeadingSearch {
    * @param lastLine on which they end; rows begin below it
    * @param title what stands above them
    * @param fits the layouts that find all their columns in it
+   * @param stations that stand side by side; empty if columns are of one station
    * @param consistentRows how many of the rows below have as many cells
    */
   record Found(
@@ -40,20 +41,28 @@ final class HeadingSearch {
       long lastLine,
       String title,
       List<CsvColumns> fits,
+      List<String> stations,
       int consistentRows) {}
 
   private final List<CsvLayout> layouts;
+  private final Optional<String> station;
   private final List<Found> found = new ArrayList<>();
   private List<String> widest = List.of();
 
-  private HeadingSearch(List<CsvLayout> layouts) {
+  private HeadingSearch(List<CsvLayout> layouts, Optional<String> station) {
     this.layouts = layouts;
+    this.station = station;
   }
 
-  /** The headings; reports an error and is empty if there are none, or if two layouts fit. */
-  static Optional<Found> in(CsvText text, List<CsvLayout> layouts, Problems problems)
+  /**
+   * The headings; reports an error and is empty if there are none, or if two layouts fit.
+   *
+   * @param station whose columns are taken where stations stand side by side
+   */
+  static Optional<Found> in(
+      CsvText text, List<CsvLayout> layouts, Optional<String> station, Problems problems)
       throws UnreadableCsv {
-    HeadingSearch search = new HeadingSearch(layouts);
+    HeadingSearch search = new HeadingSearch(layouts, station);
     UnreadableCsv trouble = null;
     for (char delimiter : DELIMITERS) {
       try {
@@ -104,7 +113,11 @@ final class HeadingSearch {
       if (here.isPresent()
           && (best.isEmpty() || rank(here.get()).compareTo(rank(best.get())) < 0)) {
         best = here;
-        sure = rank(here.get()) != Rank.SINGLE;
+        // A row of station names may have been taken together with headings that say more alone.
+        sure =
+            here.get().stations().isEmpty()
+                ? rank(here.get()) != Rank.SINGLE
+                : rank(here.get()) == Rank.KNOWN;
       }
     }
     best.ifPresent(found::add);
@@ -132,26 +145,46 @@ final class HeadingSearch {
     if (i > 0 && rows.get(i - 1).cells().size() == row.cells().size()) {
       tries.add(stacked(rows.get(i - 1).cells(), row.cells()));
     }
+    String title =
+        rows.subList(0, i).stream()
+            .map(r -> String.join(" ", r.cells()))
+            .collect(Collectors.joining(" "));
     for (List<String> cells : tries) {
-      List<CsvColumns> fits = fits(cells);
+      List<CsvHeading> headings = cells.stream().map(CsvHeading::of).toList();
+      List<CsvColumns> fits = fits(headings);
+      List<String> stations = List.of();
+      if (fits.isEmpty() || fits.get(0).doubled()) {
+        Optional<SideBySide> sides = sides(rows, i, headings, title);
+        List<CsvColumns> ofOne = sides.map(s -> fits(s.headings(station))).orElse(List.of());
+        if (!ofOne.isEmpty()) {
+          fits = ofOne;
+          stations = sides.orElseThrow().stations();
+        }
+      }
       if (!fits.isEmpty()) {
         List<CsvText.Row> rest = rows.subList(i + 1 + below, rows.size());
-        int columns = fits.get(0).headings().size();
+        int columns = headings.size();
         int consistent = (int) rest.stream().filter(r -> fits(r, columns)).count();
-        String title =
-            rows.subList(0, i).stream()
-                .map(r -> String.join(" ", r.cells()))
-                .collect(Collectors.joining(" "));
         long lastLine = rows.get(i + below).line();
-        return Optional.of(new Found(delimiter, row.line(), lastLine, title, fits, consistent));
+        return Optional.of(
+            new Found(delimiter, row.line(), lastLine, title, fits, stations, consistent));
       }
     }
     return Optional.empty();
   }
 
+  /** The stations of a table that has columns for several. */
+  private Optional<SideBySide> sides(
+      List<CsvText.Row> rows, int i, List<CsvHeading> headings, String title) {
+    Optional<SideBySide> above =
+        i == 0 ? Optional.empty() : SideBySide.below(rows.get(i - 1).cells(), headings);
+    return above
+        .or(() -> SideBySide.within(headings))
+        .or(() -> station.flatMap(s -> SideBySide.named(s, headings, layouts, title)));
+  }
+
   /** The layouts that fit, of the highest rank that has any. */
-  private List<CsvColumns> fits(List<String> cells) {
-    List<CsvHeading> headings = cells.stream().map(CsvHeading::of).toList();
+  private List<CsvColumns> fits(List<CsvHeading> headings) {
     List<CsvColumns> fits =
         layouts.stream()
             .map(layout -> CsvColumns.match(layout, headings))
@@ -199,12 +232,18 @@ final class HeadingSearch {
     }
     List<Phrase> wants =
         matches.stream()
+            .filter(match -> match.layout().cuts().isEmpty())
             .filter(match -> match.layout().rank() != Rank.SINGLE && distance(match) <= 1)
             .sorted(Comparator.comparingInt(HeadingSearch::distance))
             .limit(LISTED)
             .map(HeadingSearch::lacks)
             .toList();
-    problems.error("IN-305", text.name(), shown, Phrase.joined("apart", wants));
+    problems.error(
+        "IN-305",
+        text.name(),
+        shown,
+        Phrase.joined("apart", wants),
+        SideBySide.hint(headings));
   }
 
   /** Common layouts first, then those that lack least. */

@@ -73,12 +73,14 @@ record PlanSheet(
    * The sheet of the named cells; where the name means no cells any more, the one of that title.
    */
   private static @Nullable Sheet named(XSSFWorkbook book, XSSFName name, String title) {
+    String formula = name.getRefersToFormula();
     try {
       AreaReference cells =
-          new AreaReference(name.getRefersToFormula(), book.getSpreadsheetVersion());
-      return book.getSheet(cells.getFirstCell().getSheetName());
-    } catch (IllegalArgumentException e) {
-      return book.getSheet(title);
+          new AreaReference(formula == null ? "" : formula, book.getSpreadsheetVersion());
+      String sheet = cells.getFirstCell().getSheetName();
+      return book.getSheet(sheet == null ? title : sheet);
+    } catch (IllegalArgumentException | IllegalStateException | IndexOutOfBoundsException e) {
+      return book.getSheet(title); // the library's ways to say that it is no reference
     }
   }
 

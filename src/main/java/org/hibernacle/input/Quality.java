@@ -2,6 +2,7 @@ package org.hibernacle.input;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.TreeSet;
 import org.hibernacle.model.DateSpan;
 import org.hibernacle.model.Gaps;
 import org.hibernacle.model.Phrase;
@@ -29,7 +30,9 @@ public final class Quality {
     if (policy.gaps() != QualityPolicy.Gaps.LEAVE && !read.days().isEmpty()) {
       LocalDate first = read.days().firstKey();
       LocalDate last = read.days().lastKey();
-      Gaps.within(read.days(), first, last).forEach(gap -> settle(gap, read, policy, problems));
+      TreeSet<LocalDate> joined = new TreeSet<>();
+      Gaps.within(read.days(), first, last)
+          .forEach(gap -> settle(gap, read, policy, joined, problems));
     }
   }
 
@@ -45,8 +48,13 @@ public final class Quality {
   }
 
   private static void settle(
-      DateSpan gap, ReadSeries read, QualityPolicy policy, Problems problems) {
+      DateSpan gap,
+      ReadSeries read,
+      QualityPolicy policy,
+      TreeSet<LocalDate> joined,
+      Problems problems) {
     int days = Gaps.days(gap);
+    int ofTheYear = days + joined.tailSet(gap.toExclusive().minusYears(1)).size();
     LocalDate last = gap.toExclusive().minusDays(1);
     Phrase missing =
         days == 1
@@ -57,8 +65,11 @@ public final class Quality {
       problems.error("IN-422", where, missing);
     } else if (days > policy.joinDays()) {
       problems.warning("IN-423", where, missing, policy.joinDays());
+    } else if (ofTheYear > QualityPolicy.MOST_JOINED_DAYS) {
+      problems.warning("IN-423.year", where, missing, QualityPolicy.MOST_JOINED_DAYS);
     } else {
       Gaps.bridge(read.days(), gap);
+      gap.fromInclusive().datesUntil(gap.toExclusive()).forEach(joined::add);
       problems.note("IN-424", where, missing);
     }
   }

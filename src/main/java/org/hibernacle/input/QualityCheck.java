@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import org.hibernacle.model.DailyExtremes;
 import org.hibernacle.model.Phrase;
@@ -36,6 +37,8 @@ final class QualityCheck {
     check.spikes();
     check.wideRanges();
     BOTH.forEach(check::stuck);
+    check.copied();
+    check.outliers();
     return check.found.stream()
         .sorted(
             Comparator.comparing((Suspicion s) -> s.days().get(0)).thenComparing(Suspicion::rule))
@@ -43,11 +46,15 @@ final class QualityCheck {
   }
 
   private void add(QualityRule rule, int from, int to) {
-    List<LocalDate> dates = days.subList(from, to).stream().map(Day::date).toList();
     DailyExtremes first = days.get(from).air();
     Phrase air =
         Phrase.of("min-to-max", DayFigures.round(first.minC()), DayFigures.round(first.maxC()));
-    found.add(new Suspicion(rule, dates, to - from > 1 ? Phrase.of("on-the-first", air) : air));
+    add(rule, from, to, to - from > 1 ? Phrase.of("on-the-first", air) : air);
+  }
+
+  private void add(QualityRule rule, int from, int to, Phrase stands) {
+    List<LocalDate> dates = days.subList(from, to).stream().map(Day::date).toList();
+    found.add(new Suspicion(rule, dates, stands));
   }
 
   /** Whether the day with that number follows on the one before it. */
@@ -131,6 +138,30 @@ final class QualityCheck {
             || coldestHighestC - air.minC() >= QualityRule.RANGE_K) {
           add(QualityRule.WIDE, i, i + 1);
         }
+      }
+    }
+  }
+
+  private void copied() {
+    List<DailyExtremes> air = days.stream().map(Day::air).toList();
+    for (CopiedDays.Copy copy : CopiedDays.in(air, this::joined)) {
+      int last = copy.original() + copy.to() - copy.from() - 1;
+      Phrase original =
+          Phrase.of("figures-of", days.get(copy.original()).date(), days.get(last).date());
+      add(QualityRule.COPIED, copy.from(), copy.to(), original);
+    }
+  }
+
+  private void outliers() {
+    TreeMap<LocalDate, DailyExtremes> believed = new TreeMap<>();
+    Set<LocalDate> doubted = new HashSet<>();
+    found.forEach(suspicion -> doubted.addAll(suspicion.days()));
+    days.forEach(day -> believed.put(day.date(), day.air()));
+    believed.keySet().removeAll(doubted);
+    Set<LocalDate> outliers = Outliers.in(believed, BOTH);
+    for (int i = 0; i < days.size(); i++) {
+      if (outliers.contains(days.get(i).date())) {
+        add(QualityRule.OUTLIER, i, i + 1);
       }
     }
   }

@@ -11,6 +11,9 @@ public record QualityPolicy(Suspect suspect, Gaps gaps, int joinDays) {
   /** Longest gap that may be joined: a straight line over more than a week is no weather. */
   public static final int MOST_JOIN_DAYS = 7;
 
+  /** Most days that are joined within a year, as many as are bridged in the core of a winter. */
+  public static final int MOST_JOINED_DAYS = 10;
+
   /** Refuses what is hard to believe and leaves gaps as they are. */
   public static final QualityPolicy STRICT = new QualityPolicy(Suspect.REFUSE, Gaps.LEAVE, 0);
 

@@ -16,6 +16,19 @@ enum QualityRule {
    */
   WIDE,
 
+  /**
+   * Runs of {@link #COPIED_DAYS} or more days that stand elsewhere with the same figures. Durre et
+   * al. compare whole months and years; a shorter run of both extremes is no chance either.
+   */
+  COPIED,
+
+  /**
+   * {@link #DEVIATIONS} standard deviations or more from what the file has within a week of that
+   * date in all years, or {@link #APART_K} or more from every other day of that calendar month.
+   * Durre et al.
+   */
+  OUTLIER,
+
   /** The same lowest or highest on {@link #STREAK_DAYS} days in a row. Durre et al. */
   STUCK,
 
@@ -34,6 +47,15 @@ enum QualityRule {
 
   /** Days. */
   static final int STREAK_DAYS = 20;
+
+  /** Days; common practice, no source. */
+  static final int COPIED_DAYS = 20;
+
+  /** Standard deviations. */
+  static final double DEVIATIONS = 6;
+
+  /** K. */
+  static final double APART_K = 10;
 
   /** Longest run of days taken for one lost sign. */
   static final int SIGN_DAYS = 10;

@@ -17,6 +17,7 @@ import org.hibernacle.model.Phrase;
  * @param line of the headings
  * @param lastLine on which the headings end
  * @param columns of the layout
+ * @param sideBySide stations that have columns of their own; empty if columns are of one station
  * @param told the element that all values are, where no column says so
  * @param units of the temperature columns; empty until they are settled
  * @param snow unit of the snow depth; empty if there is no such column, or none that can be used
@@ -27,6 +28,7 @@ record RecognisedCsv(
     long line,
     long lastLine,
     CsvColumns columns,
+    List<String> sideBySide,
     Optional<Role> told,
     Map<Role, TemperatureUnit> units,
     Optional<SnowUnit> snow) {
@@ -50,6 +52,7 @@ record RecognisedCsv(
             found.line(),
             found.lastLine(),
             columns,
+            found.stations(),
             told,
             Map.of(),
             Optional.empty()));
@@ -74,7 +77,15 @@ record RecognisedCsv(
       units.put(role, unit.get());
     }
     return new RecognisedCsv(
-        text, delimiter, line, lastLine, columns, told, units, snowUnit(units, problems));
+        text,
+        delimiter,
+        line,
+        lastLine,
+        columns,
+        sideBySide,
+        told,
+        units,
+        snowUnit(units, problems));
   }
 
   private Optional<TemperatureUnit> unit(
@@ -114,9 +125,14 @@ record RecognisedCsv(
 
   /** Hands on the rows below the headings; remarks after a {@code #} are left out. */
   void rows(Predicate<CsvText.Row> more) throws UnreadableCsv {
-    text.rows(
-        delimiter,
-        row -> row.line() <= lastLine || row.cells().get(0).startsWith("#") || more.test(row));
+    Predicate<CsvText.Row> below =
+        row -> row.line() <= lastLine || row.cells().get(0).startsWith("#") || more.test(row);
+    List<Cut> cuts = columns.layout().cuts();
+    if (cuts.isEmpty()) {
+      text.rows(delimiter, below);
+    } else {
+      text.rows(cuts, below);
+    }
   }
 
   /**
@@ -178,6 +194,7 @@ record RecognisedCsv(
           case ';' -> "csv.semicolon";
           case '|' -> "csv.stroke";
           case CsvText.BLANKS -> "csv.blanks";
+          case CsvText.POSITIONS -> "csv.position";
           default -> "csv.comma";
         };
     words.add(Phrase.of("csv.parted", Phrase.of(between)));

@@ -36,7 +36,7 @@ final class TemperatureCells {
   /** The temperature in that column, °C. */
   OptionalDouble airC(CsvText.Row row, Role role, int column) {
     MarkRule marks = csv.columns().layout().marks();
-    Marked marked = marks.of(row.cells().get(column), csv.columns().cell(role.mark(), row));
+    Marked marked = marks.of(row.cells().get(column), csv.columns().mark(role, column, row));
     if (NumberCell.missing(marked.value())) {
       tally.missing(role);
       return OptionalDouble.empty();
@@ -92,11 +92,10 @@ final class TemperatureCells {
   }
 
   /** The depth of snow of a row of one element, which archives keep in mm. */
-  OptionalDouble elementSnowCm(CsvText.Row row) {
+  OptionalDouble elementSnowCm(CsvText.Row row, Role role, int column) {
     MarkRule marks = csv.columns().layout().marks();
-    int column = csv.columns().column(Role.VALUE).orElseThrow();
-    Marked marked = marks.of(row.cells().get(column), csv.columns().cell(Role.MARK, row));
-    return csv.units().get(Role.VALUE) != TemperatureUnit.TENTHS || marks.drops(marked.mark())
+    Marked marked = marks.of(row.cells().get(column), csv.columns().mark(role, column, row));
+    return csv.units().get(role) != TemperatureUnit.TENTHS || marks.drops(marked.mark())
         ? OptionalDouble.empty()
         : snowCm(row, column, SnowUnit.MM);
   }

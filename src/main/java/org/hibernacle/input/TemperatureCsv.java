@@ -138,6 +138,7 @@ public final class TemperatureCsv {
       CsvSurvey survey = new CsvSurvey(csv);
       if (pass(csv, survey)) {
         stations.addAll(survey.stations());
+        stations.addAll(csv.sideBySide());
         RecognisedCsv whole = csv.withUnits(options, survey.range(), problems);
         survey.decide(givenDates, problems).ifPresent(cells -> dates.put(whole, cells));
       }
@@ -168,6 +169,10 @@ public final class TemperatureCsv {
   private Optional<TemperatureSeries> whole(ReadSeries read, String where) {
     if (read.days().isEmpty()) {
       problems.error("IN-324", where);
+      return Optional.empty();
+    }
+    if (Plausibility.isMonthly(read.days().navigableKeySet())) {
+      problems.error("IN-402.monthly", where);
       return Optional.empty();
     }
     TemperatureSeries series = read.series();
@@ -236,10 +241,31 @@ public final class TemperatureCsv {
     }
     if (layouts.size() == 1 && !first.order().isEmpty()) {
       Problems byWords = new Problems();
-      Optional<HeadingSearch.Found> found = HeadingSearch.in(text, layouts, byWords);
+      Optional<HeadingSearch.Found> found =
+          HeadingSearch.in(text, layouts, options.station(), byWords);
       return byWords.hasOnly("IN-305") ? ColumnOrder.in(text, first, givenDates, into) : found;
     }
-    return HeadingSearch.in(text, layouts, into);
+    Problems byWords = new Problems();
+    Optional<HeadingSearch.Found> cut = Optional.empty();
+    try {
+      Optional<HeadingSearch.Found> found =
+          HeadingSearch.in(text, layouts, options.station(), byWords);
+      if (!byWords.hasOnly("IN-305")) {
+        into.addAll(byWords);
+        return found;
+      }
+      cut = ColumnOrder.cut(text, layouts);
+    } catch (UnreadableCsv e) {
+      // Remarks in a text without delimiters may look like cells that do not end.
+      cut = ColumnOrder.cut(text, layouts);
+      if (cut.isEmpty()) {
+        throw e;
+      }
+    }
+    if (cut.isEmpty()) {
+      into.addAll(byWords);
+    }
+    return cut;
   }
 
   private List<CsvLayout> layouts() {

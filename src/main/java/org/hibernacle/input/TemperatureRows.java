@@ -153,7 +153,9 @@ final class TemperatureRows implements Predicate<CsvText.Row> {
       return;
     }
     if (element.get() == Role.SNOW) {
-      cells.elementSnowCm(row).ifPresent(cm -> series.addSnow(day, cm, csv.where(row)));
+      cells
+          .elementSnowCm(row, Role.VALUE, csv.columns().column(Role.VALUE).orElseThrow())
+          .ifPresent(cm -> series.addSnow(day, cm, csv.where(row)));
     } else {
       add(day, element.get(), cells.airC(row, Role.VALUE), csv.where(row));
     }
@@ -170,7 +172,7 @@ final class TemperatureRows implements Predicate<CsvText.Row> {
   private void readWide(CsvText.Row row) {
     Optional<Role> element =
         csv.told().or(() -> csv.columns().cell(Role.ELEMENT, row).flatMap(Elements::named));
-    if (element.isEmpty() || element.get() == Role.SNOW) {
+    if (element.isEmpty()) {
       tally.otherElement();
       return;
     }
@@ -193,7 +195,13 @@ final class TemperatureRows implements Predicate<CsvText.Row> {
         cells.expectNothing(row, column);
         continue;
       }
-      add(day.get(), element.get(), cells.airC(row, Role.PART, column), csv.where(row));
+      if (element.get() == Role.SNOW) {
+        cells
+            .elementSnowCm(row, Role.PART, column)
+            .ifPresent(cm -> series.addSnow(day.get(), cm, csv.where(row)));
+      } else {
+        add(day.get(), element.get(), cells.airC(row, Role.PART, column), csv.where(row));
+      }
     }
   }
 

@@ -88,6 +88,10 @@ final class WorkbookFile {
       problems.error("IN-440.parts", file);
       return Optional.empty();
     }
+    if (parts.tooMany().isPresent()) {
+      problems.error(Code.TOO_MUCH, file, parts.tooMany().get());
+      return Optional.empty();
+    }
     if (!parts.whole() || !hasEnd(bytes)) {
       return refuseDamaged(file, problems);
     }

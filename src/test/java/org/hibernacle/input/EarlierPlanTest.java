@@ -15,6 +15,8 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.hibernacle.model.Diagnostic;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** A log is found again where the keeper put it, and one that can not be read is not overlooked. */
 class EarlierPlanTest {
@@ -77,5 +79,20 @@ class EarlierPlanTest {
                         .setRefersToFormula("OFFSET(Log!$A$1,0,0,COUNTA(Log!$A:$A),5)"))
             .orElseThrow();
     assertEquals(before.log().table().rows(), after.log().table().rows());
+  }
+
+  /** None is a reference to cells, and the library says so in four different ways. */
+  @ParameterizedTest
+  @ValueSource(strings = {"", ":", "$A$1", "(.Log!:Log!]9Log!)", "Log!A99999999999999", "#REF!"})
+  void aNameThatMeansNothingIsPassedBy(String formula) throws IOException {
+    EarlierPlan before = EarlierPlan.read(FILLED_IN, problems).orElseThrow();
+    EarlierPlan after =
+        readAfter(
+                book ->
+                    book.getCTWorkbook().getDefinedNames().getDefinedNameList().stream()
+                        .filter(name -> name.getName().equals("table_log"))
+                        .forEach(name -> name.setStringValue(formula)))
+            .orElseThrow();
+    assertEquals(before.log().rows(), after.log().rows());
   }
 }

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
+import org.apache.logging.log4j.LogManager;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.hibernacle.input.TestBook.Reading;
 import org.junit.jupiter.api.Test;
@@ -205,6 +206,45 @@ class HostileWorkbookTest {
     byte[] blanks = new byte[7 << 20];
     Arrays.fill(blanks, (byte) ' ');
     assertRefused(TestBook.read(withParts("xl/media/p%d.png", 10, blanks)), "IN-440", "64 MB");
+  }
+
+  /** The program says itself what is wrong; a library must not add where in its code that was. */
+  @ParameterizedTest
+  @ValueSource(strings = {"[Content_Types].xml", "_rels/.rels", "xl/_rels/workbook.xml.rels"})
+  void aPartThatIsNoXmlIsToldWithoutAStackTrace(String part) {
+    byte[] bytes = TestBook.least().bytesWith(part, xml -> "no XML");
+    assertRefused(TestBook.read(bytes), "IN-106", "it is damaged or of another kind");
+    assertFalse(LogManager.getLogger("of a library").isFatalEnabled());
+  }
+
+  /** Some kilobytes of archive each, and more than fits into half a gigabyte of memory. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "xl/worksheets/sheet1.xml | </sheetData> | <row/>            | 1300000 | more cells",
+        "xl/worksheets/sheet1.xml | </sheetData> | <row r=\"9\" s=''/> | 450000  | more cells",
+        "xl/styles.xml            | </cellXfs>   | <xf/>             | 1300000 | more cells",
+        "xl/sharedStrings.xml     | </sst>       | <si><t/></si>     | 700000  | more cells",
+        "xl/sharedStrings.xml     | </t>         | wood              | 300000  | a text of more than a",
+        "xl/worksheets/sheet1.xml | <sheetData>  | <x:col/>          | 17000   | more widths of"
+      })
+  void whatTheMemoryCanNotHoldIsRefusedBeforeItIsBuilt(
+      String part, String before, String more, int times, String found) {
+    byte[] bytes =
+        TestBook.least()
+            .bytesWith(part, xml -> xml.replaceFirst(before, more.repeat(times) + before));
+    assertRefused(TestBook.read(bytes), "IN-451", "the part " + part + " holds " + found);
+  }
+
+  @Test
+  void tenThousandTextsDoNoHarm() {
+    byte[] bytes =
+        TestBook.least()
+            .bytesWith(
+                "xl/sharedStrings.xml",
+                xml -> xml.replace("</sst>", "<si><t>x</t></si>".repeat(10_000) + "</sst>"));
+    assertEquals(1, TestBook.read(bytes).sound().plants().size());
   }
 
   private static byte[] withParts(String name, int count, byte[] content) throws IOException {

@@ -3,18 +3,22 @@ package org.hibernacle.input;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.time.LocalDate;
 import org.hibernacle.model.TemperatureSeries;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 
 /**
- * Two hundred megabytes in a small memory; run by {@code mvn -Pproof test -Dtest=LongStreamTest}.
- * All rows of it would fill several times what may be in use in the end.
+ * Hundreds of megabytes in a small memory; run by {@code mvn -Pproof test -Dtest=LongStreamTest
+ * -Dproof.megabytes=300}. All rows would fill several times what may be in use in the end.
  */
 class LongStreamTest {
-  private static final int DAYS = 8_800;
-  private static final long MOST_BYTES = 64L << 20;
+  /** Of the file, in millions of bytes. */
+  private static final int MEGABYTES = Integer.getInteger("proof.megabytes", 300);
+
+  private static final int DAYS = MEGABYTES * 1_000_000 / MinuteStream.BYTES_A_DAY;
+
+  /** Of a day with its hours; and something to start with. */
+  private static final long MOST_BYTES = (32L << 20) + DAYS * 4_000L;
 
   @Test
   @EnabledIfSystemProperty(named = "proof.pages", matches = "true")
@@ -26,7 +30,7 @@ class LongStreamTest {
             .orElseThrow();
     assertEquals(DAYS, series.days().size());
     assertEquals(DAYS, series.hours().size());
-    assertEquals(LocalDate.of(1990, 1, 1), series.days().firstKey());
+    assertEquals(MinuteStream.START, series.days().firstKey());
     assertTrue(used() - before < MOST_BYTES, "the series takes " + (used() - before) + " bytes");
   }
 

@@ -13,7 +13,11 @@ final class MinuteStream extends InputStream {
   /** Of every other day, from the first on, °C. */
   static final double HIGHEST_C = 4.4;
 
-  private static final LocalDate START = LocalDate.of(1990, 1, 1);
+  /** Its first day; far enough back for centuries of minutes. */
+  static final LocalDate START = LocalDate.of(1800, 1, 1);
+
+  /** One row a minute, of 22 bytes mostly. */
+  static final int BYTES_A_DAY = 1440 * 22;
 
   private final int days;
   private int day;
@@ -25,7 +29,7 @@ final class MinuteStream extends InputStream {
     this.days = days;
   }
 
-  /** A source of that many days, some 36 kilobytes each. */
+  /** A source of that many days, some 32 kilobytes each. */
   static CsvSource source(int days) {
     return new CsvSource("minutes.csv", () -> new MinuteStream(days));
   }

@@ -113,7 +113,7 @@ public final class WorkbookTemplate {
       return Optional.of(
           TemplateProblem.of(TemplateProblem.ANCHOR_TWICE, where, anchor.sheet(), found.size()));
     }
-    String cells = found.get(0).getRefersToFormula();
+    String cells = String.valueOf(found.get(0).getRefersToFormula());
     boolean isThere =
         attempt(() -> cells(book, cells).getFirstCell())
             .filter(first -> anchor.sheet().equals(first.getSheetName()) && first.getRow() >= 0)
@@ -132,7 +132,7 @@ public final class WorkbookTemplate {
   private static <T> Optional<T> attempt(Supplier<T> reading) {
     try {
       return Optional.of(reading.get());
-    } catch (IllegalArgumentException e) {
+    } catch (IllegalArgumentException | IllegalStateException | IndexOutOfBoundsException e) {
       return Optional.empty();
     }
   }

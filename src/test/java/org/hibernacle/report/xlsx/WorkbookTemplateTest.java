@@ -175,6 +175,14 @@ class WorkbookTemplateTest {
         damage(
             "OU-604",
             "look.xlsx, name pattern_log [",
+            "it means (.Log!:Log!]9Log!)",
+            book ->
+                book.getCTWorkbook().getDefinedNames().getDefinedNameList().stream()
+                    .filter(name -> name.getName().equals("pattern_log"))
+                    .forEach(name -> name.setStringValue("(.Log!:Log!]9Log!)"))),
+        damage(
+            "OU-604",
+            "look.xlsx, name pattern_log [",
             "it means Diary!",
             book -> book.setSheetName(book.getSheetIndex("Log"), "Diary")),
         damage(
