@@ -59,7 +59,10 @@ public final class FilledLog {
       Path file, Inventory inventory, String inAndOutTask, Problems problems) {
     String name = String.valueOf(file.getFileName());
     return WorkbookFile.read(
-        file, Phrase.of("a-season-plan"), problems, in -> read(in, name, inventory, inAndOutTask, problems));
+        file,
+        Phrase.of("a-season-plan"),
+        problems,
+        in -> read(in, name, inventory, inAndOutTask, problems));
   }
 
   /**
@@ -102,8 +105,7 @@ public final class FilledLog {
 
   /** The season that the plan tells, or else that of the first week of its occupancy. */
   private Optional<Season> season() {
-    Optional<LocalDate> first =
-        PlanRecord.of(book).seasonStart().or(this::firstWeek);
+    Optional<LocalDate> first = PlanRecord.of(book).seasonStart().or(this::firstWeek);
     if (first.isEmpty()) {
       problems.error(Code.NO_SEASON, file);
     }
@@ -111,13 +113,12 @@ public final class FilledLog {
   }
 
   private Optional<LocalDate> firstWeek() {
-    return
-        PlanSheet.find(file, book, PlanTable.OCCUPANCY, problems)
-            .flatMap(
-                sheet ->
-                    sheet.rows().stream()
-                        .flatMap(r -> sheet.day(r, PlanColumn.WEEK).stream())
-                        .min(Comparator.naturalOrder()));
+    return PlanSheet.find(file, book, PlanTable.OCCUPANCY, problems)
+        .flatMap(
+            sheet ->
+                sheet.rows().stream()
+                    .flatMap(r -> sheet.day(r, PlanColumn.WEEK).stream())
+                    .min(Comparator.naturalOrder()));
   }
 
   private List<PlannedMove> moves(PlanSheet sheet) {
@@ -183,10 +184,7 @@ public final class FilledLog {
 
   private void notADay(PlanSheet sheet, FoundRow row, PlanColumn column) {
     problems.error(
-        Code.LOG_DATE,
-        where(sheet, row, column),
-        sheet.heading(column),
-        sheet.text(row, column));
+        Code.LOG_DATE, where(sheet, row, column), sheet.heading(column), sheet.text(row, column));
   }
 
   static Phrase where(PlanSheet sheet, FoundRow row, PlanColumn column) {

@@ -239,11 +239,7 @@ final class HeadingSearch {
             .map(HeadingSearch::lacks)
             .toList();
     problems.error(
-        "IN-305",
-        text.name(),
-        shown,
-        Phrase.joined("apart", wants),
-        SideBySide.hint(headings));
+        "IN-305", text.name(), shown, Phrase.joined("apart", wants), SideBySide.hint(headings));
   }
 
   /** Common layouts first, then those that lack least. */

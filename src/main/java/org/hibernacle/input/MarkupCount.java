@@ -68,8 +68,6 @@ final class MarkupCount {
     if (longest > LONGEST) {
       return Optional.of(Phrase.of("too-long-text"));
     }
-    return widths > MOST_WIDTHS
-        ? Optional.of(Phrase.of("too-many-widths"))
-        : Optional.empty();
+    return widths > MOST_WIDTHS ? Optional.of(Phrase.of("too-many-widths")) : Optional.empty();
   }
 }

@@ -92,9 +92,7 @@ record PlanSheet(
   boolean require(Problems problems, PlanColumn... wanted) {
     Arrays.stream(wanted)
         .filter(column -> !has(column))
-        .forEach(
-            column ->
-                problems.error(Code.PLAN_HEADING, found.where(), heading(column)));
+        .forEach(column -> problems.error(Code.PLAN_HEADING, found.where(), heading(column)));
     return has(wanted);
   }
 

@@ -50,10 +50,7 @@ public final class Ticks {
 
   /** Tells the ticks of the earlier plan that belong to nothing in this one. */
   public static List<Diagnostic> withoutWork(SeasonPlan plan, AsPlanned before) {
-    return of(plan, before.ticks()).withoutWork.stream()
-        .map(Ticks::told)
-        .distinct()
-        .toList();
+    return of(plan, before.ticks()).withoutWork.stream().map(Ticks::told).distinct().toList();
   }
 
   private static Diagnostic told(Tick tick) {

@@ -93,6 +93,6 @@ class EarlierPlanTest {
                         .filter(name -> name.getName().equals("table_log"))
                         .forEach(name -> name.setStringValue(formula)))
             .orElseThrow();
-    assertEquals(before.log().rows(), after.log().rows());
+    assertEquals(before.log().table().rows(), after.log().table().rows());
   }
 }

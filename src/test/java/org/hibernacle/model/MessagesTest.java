@@ -1,10 +1,13 @@
 package org.hibernacle.model;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.text.MessageFormat;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -16,6 +19,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.hibernacle.model.Diagnostic.Severity;
 import org.hibernacle.model.SourceCalls.Call;
@@ -130,6 +134,29 @@ class MessagesTest {
     }
     assertEquals(List.of(), wrong);
     assertTrue(checked > 200, "calls found: " + checked);
+  }
+
+  /** The page for keepers knows of each message how severe it is. */
+  @Test
+  void thePageTellsHowSevereEachMessageIs() throws IOException {
+    String page = Files.readString(Path.of("docs", "messages.md"), UTF_8);
+    Map<String, String> codes = codes();
+    Set<String> checked = new TreeSet<>();
+    for (String maker : MAKERS.keySet()) {
+      String severity = maker.replaceFirst(".*\\.", "");
+      for (Call call : SourceCalls.of(Pattern.quote(maker))) {
+        String key = call.arguments().isEmpty() ? "" : call.arguments().get(0);
+        Matcher code = Pattern.compile(CODE).matcher(codes.getOrDefault(key, key));
+        while (List.of("error", "warning", "note").contains(severity) && code.find()) {
+          Matcher row =
+              Pattern.compile("(?m)^\\| " + code.group() + " \\| ([a-z, ]+) \\|").matcher(page);
+          assertTrue(row.find(), code.group());
+          assertTrue(row.group(1).contains(severity), code.group() + " is no " + severity);
+          checked.add(code.group());
+        }
+      }
+    }
+    assertTrue(checked.size() > 90, checked::toString);
   }
 
   private static boolean isSentence(String argument) {

@@ -320,8 +320,7 @@ public final class Fixtures {
                     new Published.Event(
                         e.id(), e.day(), e.title(), e.kind(), e.place(), e.dropped()))
             .toList();
-    Published published =
-        new Published(agenda.revision(), agenda.dated(), agenda.digest(), events);
+    Published published = new Published(agenda.revision(), agenda.dated(), agenda.digest(), events);
     return new RunFacts(
         facts.programVersion(),
         facts.inputs(),

@@ -170,7 +170,14 @@ class PlanInAnotherLanguageTest {
         .map(
             t ->
                 new Tick(
-                    Phrase.verbatim(""), t.mark(), t.moving(), t.kind(), "", t.from(), t.to(), t.place(),
+                    Phrase.verbatim(""),
+                    t.mark(),
+                    t.moving(),
+                    t.kind(),
+                    "",
+                    t.from(),
+                    t.to(),
+                    t.place(),
                     t.plantIds()))
         .toList();
   }

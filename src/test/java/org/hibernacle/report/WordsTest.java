@@ -63,8 +63,7 @@ class WordsTest {
     AgendaAuthor.write(Fixtures.inSeason(plan, OptionalDouble.of(1)), Fixtures.facts(), words);
     AgendaAuthor.write(with(plan, 0, 2), Fixtures.afterAnotherPlan(plan), words);
     Agenda agenda = AgendaAuthor.write(plan, Fixtures.facts(), words);
-    AgendaAuthor.write(
-        with(plan, 0, 2), Fixtures.afterPublishing(plan, agenda, List.of()), words);
+    AgendaAuthor.write(with(plan, 0, 2), Fixtures.afterPublishing(plan, agenda, List.of()), words);
     ReportAuthor.write(Fixtures.withLogger(plan), Fixtures.facts(), words);
     RunFacts changed = Fixtures.afterAnotherPlan(plan);
     for (OptionalDouble tonightC :

@@ -161,7 +161,9 @@ public final class Seal {
   private CellReference asOf() {
     XSSFName name = workbook.getName(Glance.AS_OF);
     try {
-      return name == null ? new CellReference(-1, -1) : new CellReference(name.getRefersToFormula());
+      return name == null
+          ? new CellReference(-1, -1)
+          : new CellReference(name.getRefersToFormula());
     } catch (IllegalArgumentException e) {
       return new CellReference(-1, -1);
     }

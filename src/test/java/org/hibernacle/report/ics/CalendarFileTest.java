@@ -32,6 +32,7 @@ import java.util.Set;
 import java.util.TimeZone;
 import java.util.UUID;
 import java.util.regex.Pattern;
+import org.hibernacle.model.Phrase;
 import org.hibernacle.model.Settings;
 import org.hibernacle.model.Tick;
 import org.hibernacle.planning.SeasonPlan;
@@ -204,7 +205,13 @@ class CalendarFileTest {
     String title = "Äpfel, Töpfe; C:\\n " + tree.repeat(60) + " ende";
     Agenda agenda =
         new Agenda(
-            "n", "t", Locale.GERMANY, LocalDate.of(2026, 7, 1), 0, "", List.of(entry(title, "a\nb")));
+            "n",
+            "t",
+            Locale.GERMANY,
+            LocalDate.of(2026, 7, 1),
+            0,
+            "",
+            List.of(entry(title, "a\nb")));
     byte[] file = bytes(agenda);
     List<byte[]> lines = new ArrayList<>();
     int from = 0;
@@ -310,7 +317,15 @@ class CalendarFileTest {
     Task done = plan.tasks().get(0);
     Tick tick =
         new Tick(
-            "", "", false, done.kind().name(), "", done.from(), done.to(), done.place(), List.of());
+            Phrase.verbatim(""),
+            "",
+            false,
+            done.kind().name(),
+            "",
+            done.from(),
+            done.to(),
+            done.place(),
+            List.of());
     Agenda second =
         AgendaAuthor.write(fewer, Fixtures.afterPublishing(plan, first, List.of()), WORDS);
     assertEquals(2, cancelled(second).size());
@@ -349,8 +364,7 @@ class CalendarFileTest {
     for (Agenda agenda : List.of(second, third, fourth, fifth)) {
       for (VEvent event : read(agenda).getEvents()) {
         assertTrue(event.getSequence().getValue() > before.getSequence().getValue());
-        assertTrue(
-            event.getDateTimeStamp().getValue().after(before.getDateTimeStamp().getValue()));
+        assertTrue(event.getDateTimeStamp().getValue().after(before.getDateTimeStamp().getValue()));
       }
       before = read(agenda).getEvents().get(0);
     }

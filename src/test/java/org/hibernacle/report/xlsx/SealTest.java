@@ -71,7 +71,8 @@ class SealTest {
 
   @Test
   void whatWouldBeLostBreaksIt() throws IOException {
-    assertTrue(brokenBy(book -> book.createSheet("My own").createRow(0).createCell(0).setCellValue(1)));
+    assertTrue(
+        brokenBy(book -> book.createSheet("My own").createRow(0).createCell(0).setCellValue(1)));
     assertTrue(
         brokenBy(book -> book.getSheet("Tasks").getRow(1).createCell(12).setCellValue("ask Ann")));
     assertTrue(
