@@ -2,6 +2,7 @@ package org.hibernacle.input;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.TreeSet;
 import org.hibernacle.model.DateSpan;
 import org.hibernacle.model.Gaps;
@@ -51,7 +52,7 @@ public final class Quality {
       DateSpan gap,
       ReadSeries read,
       QualityPolicy policy,
-      TreeSet<LocalDate> joined,
+      NavigableSet<LocalDate> joined,
       Problems problems) {
     int days = Gaps.days(gap);
     int ofTheYear = days + joined.tailSet(gap.toExclusive().minusYears(1)).size();

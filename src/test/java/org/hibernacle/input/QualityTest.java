@@ -120,7 +120,7 @@ class QualityTest {
     assertEquals(doubts, found.size(), found.toString());
     if (doubts > 0) {
       assertEquals(QualityRule.COPIED, found.get(0).rule());
-      assertEquals("2030-02-20 to 2030-03-11", found.get(0).when());
+      assertEquals("2030-02-20 to 2030-03-11", found.get(0).when().toString());
       assertEquals("the figures of 2030-01-11 to 2030-01-30", found.get(0).found());
     }
   }
@@ -137,7 +137,7 @@ class QualityTest {
     }
     List<Suspicion> found = QualityCheck.of(file);
     assertEquals(1, found.size(), found.toString());
-    assertEquals("2031-01-01 to 2031-12-31", found.get(0).when());
+    assertEquals("2031-01-01 to 2031-12-31", found.get(0).when().toString());
   }
 
   @Test

@@ -128,7 +128,7 @@ class SecondLanguageTest {
       Problems problems = new Problems();
       TemperatureCsv.read(List.of(file), TemperatureCsv.Options.NONE, problems);
       String own =
-          Files.readString(file, StandardCharsets.ISO_8859_1) + " yyyy MM dd HH mm " + file;
+          Files.readString(file, StandardCharsets.ISO_8859_1) + " yyyy MM dd HH mm tenths " + file;
       for (Diagnostic message : problems.sorted()) {
         codes.add(message.code());
         check(said(message, other), own + " " + String.join(" ", TemperatureCsv.layoutNames()));
