@@ -121,7 +121,7 @@ class QualityTest {
     if (doubts > 0) {
       assertEquals(QualityRule.COPIED, found.get(0).rule());
       assertEquals("2030-02-20 to 2030-03-11", found.get(0).when().toString());
-      assertEquals("the figures of 2030-01-11 to 2030-01-30", found.get(0).found());
+      assertEquals("the figures of 2030-01-11 to 2030-01-30", found.get(0).found().toString());
     }
   }
 

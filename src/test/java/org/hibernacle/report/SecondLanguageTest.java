@@ -128,7 +128,9 @@ class SecondLanguageTest {
       Problems problems = new Problems();
       TemperatureCsv.read(List.of(file), TemperatureCsv.Options.NONE, problems);
       String own =
-          Files.readString(file, StandardCharsets.ISO_8859_1) + " yyyy MM dd HH mm tenths " + file;
+          Files.readString(file, StandardCharsets.ISO_8859_1).replace("\0", "")
+              + " tenths day-number "
+              + file;
       for (Diagnostic message : problems.sorted()) {
         codes.add(message.code());
         check(said(message, other), own + " " + String.join(" ", TemperatureCsv.layoutNames()));
@@ -247,6 +249,7 @@ class SecondLanguageTest {
     Set<String> english = new TreeSet<>();
     texts.forEach(text -> english.addAll(words(text)));
     english.removeAll(known);
+    english.removeIf(word -> word.matches("[yMdHms]+")); // ways of writing dates
     assertEquals(Set.of(), english);
   }
 
@@ -258,7 +261,8 @@ class SecondLanguageTest {
 
   private static Set<String> known() {
     StringBuilder text =
-        new StringBuilder("Hibernacle kg cm mm GiB UTF ISO Windows windows Shift_JIS IN PL RV ");
+        new StringBuilder(
+            "Hibernacle kg cm mm GiB UTF LE BE ISO Windows windows Shift_JIS IN PL RV ");
     PLAN.plants()
         .forEach(
             p -> {
