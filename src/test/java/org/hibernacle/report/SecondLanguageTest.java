@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -58,6 +59,13 @@ class SecondLanguageTest {
 
   private static final List<String> BUNDLES =
       List.of("org/hibernacle/report/words", "org/hibernacle/model/messages");
+
+  private static final List<Charset> CHARSETS =
+      List.of(
+          StandardCharsets.UTF_8,
+          StandardCharsets.ISO_8859_1,
+          StandardCharsets.UTF_16LE,
+          StandardCharsets.UTF_16BE);
 
   @BeforeAll
   static void writeTheBundles() throws IOException {
@@ -127,13 +135,16 @@ class SecondLanguageTest {
     for (Path file : files) {
       Problems problems = new Problems();
       TemperatureCsv.read(List.of(file), TemperatureCsv.Options.NONE, problems);
-      String own =
-          Files.readString(file, StandardCharsets.ISO_8859_1).replace("\0", "")
-              + " tenths day-number "
-              + file;
+      byte[] bytes = Files.readAllBytes(file);
+      // Options of the command line, and the name of a column that has no heading.
+      String own = file + " tenths day-number positions ";
+      for (Charset charset : CHARSETS) {
+        own += " " + new String(bytes, charset);
+      }
+      String known = own + " " + String.join(" ", TemperatureCsv.layoutNames());
       for (Diagnostic message : problems.sorted()) {
         codes.add(message.code());
-        check(said(message, other), own + " " + String.join(" ", TemperatureCsv.layoutNames()));
+        check(said(message, other), known);
       }
     }
     assertTrue(codes.size() > 30, codes::toString);
