@@ -137,7 +137,7 @@ class SecondLanguageTest {
       TemperatureCsv.read(List.of(file), TemperatureCsv.Options.NONE, problems);
       byte[] bytes = Files.readAllBytes(file);
       // Options of the command line, and the name of a column that has no heading.
-      String own = file + " tenths day-number positions ";
+      String own = file + " tenths day-number position positions ";
       for (Charset charset : CHARSETS) {
         own += " " + new String(bytes, charset);
       }
