@@ -3,8 +3,8 @@ package org.hibernacle.cli;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.hibernacle.input.Problems;
+import org.hibernacle.model.Phrase;
 import org.hibernacle.planning.SeasonPlan;
 import org.hibernacle.report.Agenda;
 import org.hibernacle.report.AgendaAuthor;
@@ -78,19 +78,12 @@ final class ExtraFiles {
 
   private static void tooSmall(LabelSheetPdf.TooSmall small, RunFacts facts, Problems problems) {
     boolean narrow = small.tooNarrow();
+    Phrase settings = Phrase.of("where.sheet", facts.inputs().get(0).name(), "Settings");
     problems.error(
         narrow ? "OU-661" : "OU-660",
-        facts.inputs().get(0).name()
-            + ", sheet Settings, "
-            + (narrow ? "Label columns" : "Label rows"),
-        String.format(
-            Locale.ROOT, "labels %.1f mm %s", small.availableMm(), narrow ? "wide" : "high"),
-        String.format(
-            Locale.ROOT,
-            "%.1f mm or more, which the label of %s takes in letters of 9 points: fewer label %s,"
-                + " smaller margins or smaller gaps",
-            small.neededMm(),
-            small.id(),
-            narrow ? "columns" : "rows"));
+        Phrase.of("where.in", settings, narrow ? "Label columns" : "Label rows"),
+        small.availableMm(),
+        small.neededMm(),
+        small.id());
   }
 }
