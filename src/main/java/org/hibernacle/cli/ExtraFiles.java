@@ -64,16 +64,7 @@ final class ExtraFiles {
     if (ids.isEmpty()) {
       return;
     }
-    int more = ids.size() - MOST_TOLD;
-    String told = String.join(", ", ids.subList(0, Math.min(MOST_TOLD, ids.size())));
-    problems.warning(
-        "OU-662",
-        name,
-        "a name or place that two lines of the label do not hold in letters of 9 points: "
-            + told
-            + (more > 0 ? " and " + more + " more" : ""),
-        "shorter ones, or larger labels",
-        "it was shortened; the letters of the other labels are as large as these allow");
+    problems.warning("OU-662", name, Phrase.listed(ids, MOST_TOLD));
   }
 
   private static void tooSmall(LabelSheetPdf.TooSmall small, RunFacts facts, Problems problems) {
