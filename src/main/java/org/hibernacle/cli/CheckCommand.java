@@ -119,20 +119,12 @@ final class CheckCommand implements Callable<Integer> {
     if (inventory.isPresent()) {
       loggers.read(inventory.get(), temperatures.forReading().unit(), problems);
     } else if (!loggers.files().isEmpty()) {
-      problems.note(
-          "CK-700",
-          "--place-temperatures",
-          "the inventory has errors",
-          "the files of its places were not looked at");
+      problems.note("CK-700", "--place-temperatures");
     }
     if (inventory.isPresent() && series.isPresent()) {
       boolean southern = inventory.get().settings().southern();
       if (WinterSelection.of(series.get(), southern).winters().isEmpty()) {
-        problems.error(
-            "CK-701",
-            names(temperatureFiles),
-            "no usable winter",
-            "at least one winter whose cold months are on file without longer gaps");
+        problems.error("CK-701", names(temperatureFiles));
       }
     }
   }

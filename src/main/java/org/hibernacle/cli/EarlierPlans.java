@@ -54,8 +54,7 @@ record EarlierPlans(Optional<EarlierPlan> inFolder, Optional<EarlierPlan> given)
   void tellTicksWithoutWork(SeasonPlan plan, Problems problems) {
     asPlanned(plan.season()).stream()
         .flatMap(before -> Ticks.withoutWork(plan, before).stream())
-        .forEach(
-            tick -> problems.note(tick.code(), tick.where(), tick.found(), tick.consequence()));
+        .forEach(tick -> problems.note(tick.key(), tick.place(), tick.arguments().toArray()));
   }
 
   /** The plan of that season whose log is carried on: a filled-in one, or else any. */

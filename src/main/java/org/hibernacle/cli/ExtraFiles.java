@@ -3,8 +3,8 @@ package org.hibernacle.cli;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.hibernacle.input.Problems;
+import org.hibernacle.model.Phrase;
 import org.hibernacle.planning.SeasonPlan;
 import org.hibernacle.report.Agenda;
 import org.hibernacle.report.AgendaAuthor;
@@ -64,33 +64,17 @@ final class ExtraFiles {
     if (ids.isEmpty()) {
       return;
     }
-    int more = ids.size() - MOST_TOLD;
-    String told = String.join(", ", ids.subList(0, Math.min(MOST_TOLD, ids.size())));
-    problems.warning(
-        "OU-662",
-        name,
-        "a name or place that two lines of the label do not hold in letters of 9 points: "
-            + told
-            + (more > 0 ? " and " + more + " more" : ""),
-        "shorter ones, or larger labels",
-        "it was shortened; the letters of the other labels are as large as these allow");
+    problems.warning("OU-662", name, Phrase.listed(ids, MOST_TOLD));
   }
 
   private static void tooSmall(LabelSheetPdf.TooSmall small, RunFacts facts, Problems problems) {
     boolean narrow = small.tooNarrow();
+    Phrase settings = Phrase.of("where.sheet", facts.inputs().get(0).name(), "Settings");
     problems.error(
         narrow ? "OU-661" : "OU-660",
-        facts.inputs().get(0).name()
-            + ", sheet Settings, "
-            + (narrow ? "Label columns" : "Label rows"),
-        String.format(
-            Locale.ROOT, "labels %.1f mm %s", small.availableMm(), narrow ? "wide" : "high"),
-        String.format(
-            Locale.ROOT,
-            "%.1f mm or more, which the label of %s takes in letters of 9 points: fewer label %s,"
-                + " smaller margins or smaller gaps",
-            small.neededMm(),
-            small.id(),
-            narrow ? "columns" : "rows"));
+        Phrase.of("where.in", settings, narrow ? "Label columns" : "Label rows"),
+        small.availableMm(),
+        small.neededMm(),
+        small.id());
   }
 }

@@ -3,10 +3,10 @@ package org.hibernacle.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.hibernacle.input.Problems;
+import org.hibernacle.model.Phrase;
 import org.hibernacle.report.pdf.Missing;
 import org.hibernacle.report.pdf.PaperFont;
 import picocli.CommandLine.Option;
@@ -40,21 +40,18 @@ final class FontOption {
   }
 
   private static Optional<PaperFont> read(Path path, Problems problems) {
-    String found;
     try {
       if (!Files.isRegularFile(path)) {
-        found = "there is no such file";
+        problems.error("OU-631.none", path.toString());
       } else if (Files.size(path) > MOST_BYTES) {
-        found = "the file is too large for a font";
+        problems.error("OU-631.large", path.toString());
       } else {
         return Optional.of(
             PaperFont.of(String.valueOf(path.getFileName()), Files.readAllBytes(path)));
       }
     } catch (IOException e) {
-      found = String.valueOf(e.getMessage());
+      problems.error("OU-631", path.toString(), String.valueOf(e.getMessage()));
     }
-    problems.error(
-        "OU-631", path.toString(), found, "a TrueType or OpenType font, named .ttf or .otf");
     return Optional.empty();
   }
 
@@ -63,19 +60,17 @@ final class FontOption {
     if (missing.isEmpty()) {
       return;
     }
-    List<String> found = new ArrayList<>();
-    missing.stream()
-        .limit(MOST_CHARACTERS)
-        .forEach(m -> found.add(m.character() + " in \"" + around(m) + "\""));
-    if (missing.size() > MOST_CHARACTERS) {
-      found.add("and " + (missing.size() - MOST_CHARACTERS) + " more");
+    List<Phrase> first =
+        missing.stream()
+            .limit(MOST_CHARACTERS)
+            .map(m -> Phrase.of("character-in", m.character(), around(m)))
+            .toList();
+    int more = missing.size() - first.size();
+    if (more > 0) {
+      problems.warning("OU-630.more", name, first, more);
+    } else {
+      problems.warning("OU-630", name, first);
     }
-    problems.warning(
-        "OU-630",
-        name,
-        "no font here has " + String.join(", ", found),
-        "a font that has them: give one with --font FILE",
-        "a mark stands in their place");
   }
 
   /** The text with the character, cut to its neighbourhood. */

@@ -44,12 +44,7 @@ final class HandOutOption {
 
   /** Warns of a hand-out whose shortest edition is too long. */
   static void warn(String name, int pages, Problems problems) {
-    problems.warning(
-        "OU-632",
-        name,
-        pages + " pages, although as much was left out as can be",
-        HandOut.MOST_PAGES + " pages at most: ask for fewer days",
-        "all pages were written");
+    problems.warning("OU-632", name, pages, HandOut.MOST_PAGES);
   }
 
   /** The file, if one was asked for. */

@@ -37,12 +37,7 @@ final class KeptPlan {
     while (Files.exists(folder.target(name(number))) && !holds(folder, number, bytes)) {
       number++;
     }
-    problems.warning(
-        CODE,
-        PlanCommand.WORKBOOK,
-        "cells, notes or sheets that are not the program's, or ticks of another winter",
-        "what is to last in the log, under Done or in the inventory",
-        "the new plan does not carry them on; the old one is kept as " + name(number));
+    problems.warning(CODE, PlanCommand.WORKBOOK, name(number));
     String kept = name(number);
     return Files.exists(folder.target(kept))
         ? Optional.empty()

@@ -269,12 +269,9 @@ final class PlanCommand implements Callable<Integer> {
   }
 
   private int noWinter(Problems problems) {
-    problems.error(
-        "PL-400",
-        names(temperatureFiles),
-        asOf.map(day -> "no usable winter before the one that holds " + day)
-            .orElse("no usable winter"),
-        "at least one winter whose cold months are on file without longer gaps");
+    asOf.ifPresentOrElse(
+        day -> problems.error("PL-400.before", names(temperatureFiles), day),
+        () -> problems.error("PL-400", names(temperatureFiles)));
     return stopped(ExitCode.BAD_INPUT, problems);
   }
 

@@ -145,8 +145,7 @@ final class ReviewCommand implements Callable<Integer> {
         "RV-550",
         String.join(
             ", ", temperatureFiles.stream().map(f -> String.valueOf(f.getFileName())).toList()),
-        "the cold months of winter " + season + " are not on file, or with longer gaps",
-        "the temperatures of the winter that the plan was made for");
+        season);
     ProblemPrinter.printForStop(problems, err());
     return ExitCode.BAD_INPUT;
   }

@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.hibernacle.input.Problems;
-import org.hibernacle.report.xlsx.TemplateProblem;
 import org.hibernacle.report.xlsx.WorkbookTemplate;
 import picocli.CommandLine.Option;
 
@@ -29,16 +28,10 @@ final class TemplateOption {
     try (InputStream in = Files.newInputStream(file.get())) {
       WorkbookTemplate template =
           WorkbookTemplate.read(in, String.valueOf(file.get().getFileName()));
-      for (TemplateProblem p : template.check()) {
-        problems.error(p.code(), p.where(), p.found(), p.expected());
-      }
+      template.check().forEach(p -> problems.error(p.key(), p.place(), p.arguments().toArray()));
       return template;
     } catch (IOException e) {
-      problems.error(
-          "OU-600",
-          file.get().toString(),
-          "the file is not there, or can not be read (" + e.getMessage() + ")",
-          "a copy of templates/season-plan.xlsx");
+      problems.error("OU-600", file.get().toString(), String.valueOf(e.getMessage()));
       return WorkbookTemplate.standard();
     }
   }

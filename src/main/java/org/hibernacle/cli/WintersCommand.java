@@ -89,7 +89,7 @@ final class WintersCommand implements Callable<Integer> {
     DayWindow window = window(latitudeDeg);
     Problems problems = new Problems();
     if (latitude.isEmpty()) {
-      problems.note("IN-331", "--latitude", "not given", "45 degrees north is used");
+      problems.note("IN-331", "--latitude");
     }
     Optional<TemperatureSeries> series =
         TemperatureCsv.read(files, temperatures.forReading(), problems);

@@ -9,6 +9,7 @@ import org.apache.poi.xssf.model.SharedStringsTable;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.hibernacle.input.FoundCell.State;
 import org.hibernacle.input.FoundSheet.FoundRow;
+import org.hibernacle.model.Phrase;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCell;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.STCellType;
 
@@ -20,12 +21,12 @@ final class CellReader {
   /** Days in that form's count after which dates have no four-digit year: 1 January 10000. */
   private static final double PAST_DATES = 2_958_466;
 
-  private static final String UNREADABLE = "what can not be read";
+  private static final Phrase UNREADABLE = Phrase.of("unreadable");
 
-  private final String sheetWhere;
+  private final Phrase sheetWhere;
   private final Tally tally;
 
-  CellReader(String sheetWhere, Tally tally) {
+  CellReader(Phrase sheetWhere, Tally tally) {
     this.sheetWhere = sheetWhere;
     this.tally = tally;
   }
@@ -96,7 +97,7 @@ final class CellReader {
     }
     return number < PAST_DATES
         ? new FoundCell(address, cell.getLocalDateTimeCellValue().toLocalDate(), state)
-        : new FoundCell(address, FoundCell.plain(number) + " as a date", State.ERROR);
+        : new FoundCell(address, Phrase.of("as-a-date", number), State.ERROR);
   }
 
   /** Without signs that nobody sees or that no font has. */
@@ -116,12 +117,7 @@ final class CellReader {
       i += Character.charCount(c);
     }
     if (changed) {
-      tally.add(
-          Code.CONTROL_CHARACTERS,
-          sheetWhere,
-          "control characters stand",
-          Tally.Noun.CELL,
-          "each is read as a space");
+      tally.add(Code.CONTROL_CHARACTERS, sheetWhere, Tally.Noun.CELL);
     }
     return clean.toString().strip();
   }
@@ -134,9 +130,11 @@ final class CellReader {
     return control || half || turns || c == 0xFEFF || (c & 0xFFFE) == 0xFFFE;
   }
 
-  private static String errorText(Cell cell) {
+  private static Object errorText(Cell cell) {
     byte code = cell.getErrorCellValue();
-    return FormulaError.isValidCode(code) ? FormulaError.forInt(code).getString() : "an error";
+    return FormulaError.isValidCode(code)
+        ? FormulaError.forInt(code).getString()
+        : Phrase.of("an-error");
   }
 
   /** Reports texts longer than a cell may hold, which no spreadsheet program writes. */
@@ -145,10 +143,7 @@ final class CellReader {
       for (FoundCell cell : row.cells()) {
         if (cell.value() instanceof String text && text.length() > MOST_CHARACTERS) {
           problems.error(
-              Code.TEXT_TOO_LONG,
-              sheet.where(cell.address()),
-              "a text of " + text.length() + " characters",
-              "at most " + MOST_CHARACTERS + " in a cell");
+              Code.TEXT_TOO_LONG, sheet.where(cell.address()), text.length(), MOST_CHARACTERS);
         }
       }
     }

@@ -4,6 +4,7 @@ import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
 import org.hibernacle.input.FoundCell.State;
+import org.hibernacle.model.Phrase;
 
 /** Says what is wrong with a cell before anyone reads it. */
 final class CellReport {
@@ -38,52 +39,31 @@ final class CellReport {
   static void report(
       FoundSheet sheet, FoundCell cell, Optional<Column> column, Problems problems, Tally tally) {
     boolean known = column.isPresent();
-    String where = sheet.where(cell.address());
+    Phrase where = sheet.where(cell.address());
     column.ifPresent(c -> reportLength(where, cell, c, problems));
     if (cell.state() == State.FORMULA && !cell.isBlank()) {
-      tally.add(
-          Code.FORMULA,
-          sheet.where(),
-          "formulas stand",
-          new Tally.Noun("cell", "cells"),
-          "their stored results are used and carried on without the formulas");
+      tally.add(Code.FORMULA, sheet.where(), Tally.Noun.CELL);
     } else if (cell.state() == State.ERROR) {
-      String found = "the cell shows " + cell.text();
       if (known) {
-        problems.error(Code.ERROR_CELL, where, found, "a value");
+        problems.error(Code.ERROR_CELL, where, cell.value());
       } else {
-        problems.warning(Code.ERROR_CELL, where, found, "a value", "it is carried on as text");
+        problems.warning("IN-123.carried", where, cell.value());
       }
     } else if (cell.state() == State.FORMULA_WITHOUT_VALUE) {
-      String expected = "the workbook opened and saved once in a spreadsheet program";
-      String found = "the formula has no stored result";
       if (known) {
-        problems.error(Code.FORMULA_WITHOUT_VALUE, where, found, expected);
+        problems.error(Code.FORMULA_WITHOUT_VALUE, where);
       } else {
-        problems.warning(
-            Code.FORMULA_WITHOUT_VALUE,
-            where,
-            found,
-            expected,
-            "the formula is carried on as text");
+        problems.warning("IN-124.carried", where);
       }
     }
   }
 
-  private static void reportLength(String where, FoundCell cell, Column column, Problems problems) {
+  private static void reportLength(Phrase where, FoundCell cell, Column column, Problems problems) {
     int most = NAMES.contains(column) ? LONGEST_NAME : LONGEST_TEXT;
     int length = cell.text().length();
     if (length > most) {
       problems.error(
-          Code.TEXT_TOO_LONG,
-          where,
-          column.title()
-              + " \""
-              + FoundCell.shortened(cell.text())
-              + "\" has "
-              + length
-              + " characters",
-          "at most " + most);
+          "IN-445.named", where, column.title(), FoundCell.shortened(cell.text()), length, most);
     }
   }
 }

@@ -184,9 +184,4 @@ final class Choice<T> {
   List<String> words() {
     return List.copyOf(words.values());
   }
-
-  /** {@code "one of a, b, c"}. */
-  String expected() {
-    return "one of " + String.join(", ", words.values());
-  }
 }

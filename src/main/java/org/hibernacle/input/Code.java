@@ -1,6 +1,9 @@
 package org.hibernacle.input;
 
-/** The codes of the messages of this chapter; {@code docs/messages.md} has cause and cure. */
+/**
+ * Codes of messages of this chapter; {@code docs/messages.md} has cause and cure. Codes that stand
+ * in one place only, and those with several wordings, are written there.
+ */
 final class Code {
   static final String UNREADABLE_FILE = "IN-101";
   static final String OLD_WORKBOOK = "IN-102";
@@ -9,17 +12,13 @@ final class Code {
   static final String EMPTY_FILE = "IN-105";
   static final String DAMAGED = "IN-106";
 
-  static final String MISSING_SHEET = "IN-110";
   static final String MISSING_HEADING = "IN-111";
-  static final String TWICE = "IN-112";
   static final String UNKNOWN_COLUMN = "IN-113";
   static final String UNKNOWN_SHEET = "IN-114";
-  static final String NO_UNIT = "IN-115";
   static final String EXAMPLE_LEFT = "IN-116";
   static final String NO_ROWS = "IN-117";
   static final String ABOVE_HEADINGS = "IN-118";
 
-  static final String BAD_NUMBER = "IN-120";
   static final String BAD_DATE = "IN-121";
   static final String BAD_CHOICE = "IN-122";
   static final String ERROR_CELL = "IN-123";
@@ -28,14 +27,12 @@ final class Code {
   static final String NUMBER_AS_TEXT = "IN-126";
   static final String DATE_AS_TEXT = "IN-127";
   static final String DEFAULT = "IN-128";
-  static final String NOTHING_THERE = "IN-129";
 
   static final String DUPLICATE_NAME = "IN-130";
   static final String UNKNOWN_PLACE = "IN-131";
   static final String NO_POT_SIZE = "IN-132";
   static final String POT_OUT_OF_RANGE = "IN-133";
   static final String POT_CONTRADICTS = "IN-134";
-  static final String POT_DERIVED = "IN-135";
   static final String DATES_CROSSED = "IN-136";
 
   static final String THERMOSTAT_CROSSED = "IN-140";
@@ -44,12 +41,9 @@ final class Code {
 
   static final String UNKNOWN_SETTING = "IN-150";
   static final String NO_LATITUDE = "IN-152";
-  static final String BAD_SETTING = "IN-151";
 
   static final String UNKNOWN_SPECIES = "IN-201";
   static final String GENUS_ONLY = "IN-202";
-  static final String SPECIES_CONTRADICTS = "IN-203";
-  static final String OWN_SPECIES = "IN-204";
   static final String ROW_BY_CULTIVAR = "IN-205";
 
   static final String REAL_DATE = "IN-341";
@@ -75,9 +69,6 @@ final class Code {
   static final String ACCEPTED = "IN-372";
 
   static final String FOREIGN_LOG = "IN-381";
-  static final String NO_ROOM_FOR_LABELS = "IN-380";
-  static final String TOO_LARGE = "IN-440";
-  static final String SHEET_TOO_LARGE = "IN-441";
   static final String HIDDEN = "IN-442";
   static final String MERGED = "IN-443";
   static final String CONTROL_CHARACTERS = "IN-444";

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.hibernacle.input.CsvLayout.Role;
 import org.hibernacle.input.CsvLayout.Shape;
+import org.hibernacle.model.Phrase;
 
 /**
  * Files whose columns are known by their place: by {@code --columns}, or by a layout without
@@ -35,13 +36,6 @@ final class ColumnOrder {
           Role.VALUE);
 
   private ColumnOrder() {}
-
-  /** The words that {@code --columns} takes. */
-  static String words() {
-    return "date, time, year, month, day, day-of-year, station, lowest, highest, temperature, element,"
-        + " value, and - for a column to leave out; date 1-10, lowest 12-17 and the like where"
-        + " columns are told by their position";
-  }
 
   /** The layout that the words make up, such as {@code date,-,lowest,highest}; empty if none. */
   static Optional<CsvLayout> layout(String given) {
@@ -164,14 +158,8 @@ final class ColumnOrder {
   private static void tellNone(
       Optional<HeadingSearch.Found> best, CsvText text, CsvLayout layout, Problems problems) {
     if (best.isEmpty()) {
-      problems.error(
-          "IN-305",
-          text.name(),
-          "no row with a date in column "
-              + (layout.order().indexOf(layout.order().contains(Role.DATE) ? Role.DATE : Role.YEAR)
-                  + 1),
-          "rows in the order of --columns, or of the layout given; --date-format tells another way"
-              + " of writing dates");
+      Role first = layout.order().contains(Role.DATE) ? Role.DATE : Role.YEAR;
+      problems.error("IN-305.order", text.name(), layout.order().indexOf(first) + 1);
     }
   }
 
@@ -204,7 +192,7 @@ final class ColumnOrder {
     List<CsvHeading> headings = new ArrayList<>();
     for (int i = 0; i < width; i++) {
       String above = headed ? rows.get(first - 1).cells().get(i) : "";
-      headings.add(CsvHeading.of(above.isEmpty() ? "column " + (i + 1) : above));
+      headings.add(CsvHeading.of(above.isEmpty() ? Phrase.of("column", i + 1).toString() : above));
     }
     long line = first == 0 ? 0 : rows.get(first - 1).line();
     CsvColumns columns = CsvColumns.inOrder(layout, headings);

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.hibernacle.input.CsvLayout.Role;
 import org.hibernacle.input.CsvLayout.Shape;
+import org.hibernacle.model.Phrase;
 
 /**
  * Which columns of a heading row a layout would take.
@@ -161,17 +162,13 @@ record CsvColumns(
   }
 
   /** Reports every role that more than one column could fill. */
-  void tellDoubled(String where, Problems problems) {
+  void tellDoubled(Phrase where, Problems problems) {
     candidates.forEach(
         (role, columns) -> {
           if (columns.size() > 1 && !FIRST_WINS.contains(role)) {
-            List<String> names =
-                columns.stream().map(i -> "\"" + headings.get(i).written() + "\"").toList();
-            problems.error(
-                "IN-307",
-                where,
-                columns.size() + " columns for the " + role + ": " + String.join(", ", names),
-                "one; --columns says which, or remove or rename the others");
+            List<Phrase> names =
+                columns.stream().map(i -> Phrase.quoted(headings.get(i).written())).toList();
+            problems.error("IN-307", where, columns.size(), role, names);
           }
         });
   }

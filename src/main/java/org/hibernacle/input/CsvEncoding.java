@@ -67,7 +67,7 @@ record CsvEncoding(Charset charset, boolean guessed) {
     } catch (IOException e) {
       throw unreadable(source, e);
     }
-    throw notText(source, "bytes that are not text");
+    throw new UnreadableCsv("IN-302", source.name());
   }
 
   /** As keepers know it. */
@@ -84,31 +84,18 @@ record CsvEncoding(Charset charset, boolean guessed) {
 
   static UnreadableCsv unreadable(CsvSource source, IOException e) {
     if (e instanceof CsvSource.TooLarge) {
-      return new UnreadableCsv(
-          "IN-400",
-          source.name(),
-          "a packed file that unpacks to more than " + (CsvSource.LARGEST_UNPACKED >> 30) + " GiB",
-          "temperatures; unpack it and look");
+      return new UnreadableCsv("IN-400.large", source.name(), CsvSource.LARGEST_UNPACKED >> 30);
     }
     if (e instanceof ZipException || e instanceof EOFException) {
-      return new UnreadableCsv(
-          "IN-400",
-          source.name(),
-          "a packed file that is damaged or asks for a password",
-          "one that opens; unpack it and give the file");
+      return new UnreadableCsv("IN-400.packed", source.name());
     }
-    return new UnreadableCsv(
-        "IN-301", source.name(), "a file that can not be read", "a readable temperature file");
+    return new UnreadableCsv("IN-301", source.name());
   }
 
   private static CsvEncoding asked(CsvSource source, Charset charset)
       throws IOException, UnreadableCsv {
     if (!isText(source, charset)) {
-      throw new UnreadableCsv(
-          "IN-401",
-          source.name(),
-          "bytes that are not " + charset.name(),
-          "text in the encoding given by --encoding");
+      throw new UnreadableCsv("IN-401", source.name(), charset.name());
     }
     // The mark is skipped before decoding, so it has to tell which half of UTF-16 it is.
     Charset half = charset.equals(StandardCharsets.UTF_16) ? marked(source) : charset;
@@ -119,10 +106,10 @@ record CsvEncoding(Charset charset, boolean guessed) {
       throws IOException, UnreadableCsv {
     Trial trial = trial(source, charset);
     if (trial == Trial.NOT_TEXT) {
-      throw notText(source, "bytes that are not text");
+      throw new UnreadableCsv("IN-302", source.name());
     }
     if (trial == Trial.EMPTY) {
-      throw new UnreadableCsv("IN-302", source.name(), "an empty file", "a heading and rows");
+      throw new UnreadableCsv("IN-302.empty", source.name());
     }
     return trial != Trial.OTHER_BYTES;
   }
@@ -155,18 +142,9 @@ record CsvEncoding(Charset charset, boolean guessed) {
   private static void refuseOldWorkbook(CsvSource source) throws IOException, UnreadableCsv {
     try (InputStream in = source.open()) {
       if (Arrays.equals(in.readNBytes(4), OLD_WORKBOOK)) {
-        throw notText(source, "a workbook");
+        throw new UnreadableCsv("IN-302.old-workbook", source.name());
       }
     }
-  }
-
-  private static UnreadableCsv notText(CsvSource source, String found) {
-    return new UnreadableCsv(
-        "IN-302",
-        source.name(),
-        found,
-        "text in UTF-8, Shift_JIS or Windows-1252, or --encoding with another one such as"
-            + " UTF-16LE; a workbook can be saved as CSV");
   }
 
   private static BOMInputStream bytes(CsvSource source) throws IOException {

@@ -72,10 +72,10 @@ record CsvSource(String name, Opener opener) {
       }
       return start;
     } catch (NoSuchFileException e) {
-      throw new UnreadableCsv("IN-301", path.toString(), "no such file", "a temperature file");
+      throw new UnreadableCsv("IN-301.none", path.toString());
     } catch (IOException e) {
-      String found = Files.isDirectory(path) ? "a folder" : "a file that can not be read";
-      throw new UnreadableCsv("IN-301", path.toString(), found, "a readable temperature file");
+      throw new UnreadableCsv(
+          Files.isDirectory(path) ? "IN-301.folder" : "IN-301", path.toString());
     }
   }
 
@@ -84,15 +84,14 @@ record CsvSource(String name, Opener opener) {
     // Names that are not UTF-8 are of no weight here: they are shown, never opened on the disk.
     try (ZipFile zip = new ZipFile(path.toFile(), StandardCharsets.ISO_8859_1)) {
       if (zip.size() > MOST_FILES) {
-        throw archive(path, "an archive of " + zip.size() + " files");
+        throw new UnreadableCsv("IN-400.many", path.toString(), zip.size());
       }
       names = zip.stream().filter(e -> !e.isDirectory()).map(ZipEntry::getName).toList();
     } catch (IOException e) {
-      throw archive(path, "a damaged archive");
+      throw new UnreadableCsv("IN-400.archive", path.toString());
     }
     if (names.stream().anyMatch(n -> WORKBOOK_PARTS.contains(n.toLowerCase(Locale.ROOT)))) {
-      throw new UnreadableCsv(
-          "IN-302", path.toString(), "a workbook", "text; a workbook can be saved as CSV");
+      throw new UnreadableCsv("IN-302.workbook", path.toString());
     }
     List<CsvSource> tables =
         names.stream()
@@ -101,7 +100,7 @@ record CsvSource(String name, Opener opener) {
             .map(entry -> new CsvSource(path + ", " + entry, () -> entry(path, entry)))
             .toList();
     if (tables.isEmpty()) {
-      throw archive(path, "an archive without a text table");
+      throw new UnreadableCsv("IN-400.no-table", path.toString());
     }
     return tables;
   }
@@ -110,14 +109,6 @@ record CsvSource(String name, Opener opener) {
   private static boolean isTable(String entry) {
     String name = entry.substring(entry.lastIndexOf('/') + 1);
     return !entry.startsWith("__MACOSX/") && !name.startsWith(".") && TABLE.matcher(name).matches();
-  }
-
-  private static UnreadableCsv archive(Path path, String found) {
-    return new UnreadableCsv(
-        "IN-400",
-        path.toString(),
-        found,
-        "a zip archive of CSV files, without a password; unpack it and give the files");
   }
 
   private static InputStream entry(Path path, String name) throws IOException {

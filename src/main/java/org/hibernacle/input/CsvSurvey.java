@@ -1,12 +1,14 @@
 package org.hibernacle.input;
 
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import org.hibernacle.input.CsvLayout.Role;
+import org.hibernacle.model.Phrase;
 
 /**
  * First look at the rows of one file: which stations are there, how dates are written, and between
@@ -66,15 +68,9 @@ final class CsvSurvey implements Predicate<CsvText.Row> {
     return stations;
   }
 
-  /** {@code from -12 to 310}; empty if there is no figure. */
-  String range() {
-    return lowest > highest ? "" : "from " + plain(lowest) + " to " + plain(highest);
-  }
-
-  private static String plain(double figure) {
-    return figure == Math.rint(figure)
-        ? String.valueOf(Math.round(figure))
-        : String.valueOf(figure);
+  /** Lowest and highest; empty if there is no figure. */
+  List<Object> range() {
+    return lowest > highest ? List.of() : List.of(lowest, highest);
   }
 
   /** How dates are read; empty if that was reported as open. */
@@ -82,7 +78,8 @@ final class CsvSurvey implements Predicate<CsvText.Row> {
     if (!csv.columns().has(Role.DATE)) {
       return Optional.of(new DateCells(csv.columns(), Optional.empty()));
     }
-    String where = csv.name() + ", \"" + csv.columns().heading(Role.DATE).written() + "\"";
+    Phrase where =
+        Phrase.of("where.heading", csv.name(), csv.columns().heading(Role.DATE).written());
     return given
         .or(() -> dates.decide(where, problems))
         .map(rule -> new DateCells(csv.columns(), Optional.of(DayMemory.of(rule))));

@@ -15,6 +15,7 @@ import org.apache.commons.csv.CSVException;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.hibernacle.model.Phrase;
 
 /**
  * A text of known encoding, read row by row. The only place that meets the CSV library and its
@@ -73,12 +74,10 @@ record CsvText(CsvSource source, CsvEncoding encoding) {
         CSVRecord record = records.next();
         if (record.size() > MOST_COLUMNS) {
           throw new UnreadableCsv(
-              "IN-304",
-              name() + ", line " + parser.getCurrentLineNumber(),
-              "a row of " + record.size() + " cells",
-              "at most "
-                  + MOST_COLUMNS
-                  + " columns; give the columns wanted in a file of their own");
+              "IN-304.wide",
+              Phrase.of("where.line", name(), parser.getCurrentLineNumber()),
+              record.size(),
+              MOST_COLUMNS);
         }
         Row row = new Row(parser.getCurrentLineNumber(), cells(record, delimiter));
         line = row.line();
@@ -118,18 +117,13 @@ record CsvText(CsvSource source, CsvEncoding encoding) {
   }
 
   private UnreadableCsv malformed(long line, Exception e) {
-    String where = name() + ", from line " + line;
+    Phrase where = Phrase.of("where.from-line", name(), line);
     Throwable cause = e.getCause() instanceof IOException io ? io : e;
     if (cause instanceof RowLimitReader.TooLong) {
-      return new UnreadableCsv(
-          "IN-304",
-          where,
-          "a row without an end, of more than " + RowLimitReader.LIMIT + " characters",
-          "one row a line");
+      return new UnreadableCsv("IN-304.endless", where, RowLimitReader.LIMIT);
     }
     return cause instanceof CSVException
-        ? new UnreadableCsv(
-            "IN-304", where, "quotes that do not match", "each quoted cell closed by a quote")
+        ? new UnreadableCsv("IN-304.quotes", where)
         : CsvEncoding.unreadable(source, (IOException) cause);
   }
 

@@ -7,6 +7,7 @@ import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.hibernacle.input.CsvLayout.Role;
+import org.hibernacle.model.Phrase;
 
 /**
  * Reads when a row was measured, from one column or from several.
@@ -19,11 +20,11 @@ record DateCells(CsvColumns columns, Optional<DateRule> rule) {
   private static final Pattern SMALL = Pattern.compile("(\\d{1,3})(?:\\.0+)?");
 
   /** The way dates are written, for messages. */
-  String shown() {
+  Phrase shown() {
     if (rule.isPresent()) {
-      return rule.get().shown();
+      return rule.get().told();
     }
-    return columns.has(Role.DAY_OF_YEAR) ? "year and day of year" : "year, month and day";
+    return Phrase.of(columns.has(Role.DAY_OF_YEAR) ? "year-and-day" : "year-month-day");
   }
 
   /** The column that messages name. */

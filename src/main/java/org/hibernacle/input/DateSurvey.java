@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.hibernacle.model.Phrase;
 
 /**
  * Finds how the dates of a file are written by trying every way on the whole column: 03/04/2025
@@ -43,17 +44,18 @@ final class DateSurvey {
    * The way that reads the most dates. Between two that read equally many, the one that puts them
    * in order. Reports an error and is empty if none or more than one is left.
    */
-  Optional<DateRule> decide(String where, Problems problems) {
+  Optional<DateRule> decide(Phrase where, Problems problems) {
     int most = trials.stream().mapToInt(trial -> trial.read).max().orElse(0);
     if (most == 0) {
-      problems.error(
-          "IN-310",
-          where,
-          firstCell.isEmpty() ? "no rows with a date" : "the date \"" + firstCell + "\"",
-          "dates with a four-digit year such as 2025-01-14, 20250114, 14.01.2025 or 1/14/2025; "
-              + (DayNumber.looksLike(firstCell)
-                  ? "--date-format " + DayNumber.OPTION + " if a spreadsheet counted the days"
-                  : "--date-format tells another way"));
+      Phrase cure =
+          DayNumber.looksLike(firstCell)
+              ? Phrase.of("counted-days", DayNumber.OPTION)
+              : Phrase.of("another-way");
+      if (firstCell.isEmpty()) {
+        problems.error("IN-310.no-rows", where, cure);
+      } else {
+        problems.error("IN-310.no-way", where, cure, firstCell);
+      }
       return Optional.empty();
     }
     List<Trial> best = new ArrayList<>(trials.stream().filter(t -> t.read == most).toList());
@@ -64,11 +66,8 @@ final class DateSurvey {
       problems.error(
           "IN-311",
           where,
-          "dates such as \""
-              + firstCell
-              + "\" that can be read as "
-              + String.join(" or ", best.stream().map(t -> t.pattern.shown()).toList()),
-          "--date-format with one of them");
+          firstCell,
+          Phrase.joined("or", best.stream().map(t -> t.pattern.told()).toList()));
       return Optional.empty();
     }
     return Optional.of(best.get(0).pattern);

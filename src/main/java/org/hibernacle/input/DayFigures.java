@@ -1,6 +1,7 @@
 package org.hibernacle.input;
 
 import java.util.OptionalDouble;
+import org.hibernacle.model.Phrase;
 
 /**
  * What is known of a day so far.
@@ -31,12 +32,13 @@ record DayFigures(OptionalDouble minC, OptionalDouble maxC) {
   }
 
   /** {@code -3 to 2 °C}. */
-  String shown() {
+  Phrase shown() {
     if (minC.isPresent() && maxC.isPresent()) {
-      return round(minC.getAsDouble()) + " to " + round(maxC.getAsDouble()) + " °C";
+      return Phrase.of("min-to-max", round(minC.getAsDouble()), round(maxC.getAsDouble()));
     }
-    String which = minC.isPresent() ? "a lowest of " : "a highest of ";
-    return which + round(minC.isPresent() ? minC.getAsDouble() : maxC.getAsDouble()) + " °C";
+    return minC.isPresent()
+        ? Phrase.of("a-lowest", round(minC.getAsDouble()))
+        : Phrase.of("a-highest", round(maxC.getAsDouble()));
   }
 
   /** To a hundredth. */

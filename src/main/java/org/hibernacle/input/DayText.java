@@ -13,9 +13,6 @@ import java.util.regex.Pattern;
  * English name. {@code 1/10/2026} is October to some and January to others and is not read.
  */
 final class DayText {
-  static final String EXPECTED =
-      "a cell formatted as a date, or text like 2026-10-01 or 1 Oct 2026";
-
   private static final Pattern YEAR_FIRST =
       Pattern.compile("(\\d{4})([-/.])(\\d{1,2})\\2(\\d{1,2})\\.?");
   private static final Pattern DAY_FIRST =

@@ -54,11 +54,13 @@ public record EarlierPlan(
         Optional<PlanSheet> log = PlanSheet.find(name, book, PlanTable.LOG, problems);
         boolean isPlan = book.getName(PlanTable.LOG.cells()) != null;
         if (isPlan && log.filter(EarlierPlan::isLog).isEmpty()) {
+          PlanRecord record = PlanRecord.of(book);
           problems.error(
               Code.FOREIGN_LOG,
               name,
-              "a log that can not be read: its sheet or its headings were renamed",
-              wanted(book));
+              record.word("section.log").orElse(PlanTable.LOG.title()),
+              record.word("log.id").orElse(PlanColumn.ID.title()),
+              record.word("log.outcome").orElse(PlanColumn.OUTCOME.title()));
           return Optional.empty();
         }
         Optional<PlanSheet> moves = PlanSheet.find(name, book, PlanTable.MOVES, problems);
@@ -75,11 +77,7 @@ public record EarlierPlan(
                 PlanRecord.of(book).published()));
       }
     } catch (IOException e) {
-      problems.error(
-          Code.UNREADABLE_FILE,
-          file.toString(),
-          "the file can not be read (" + e.getMessage() + ")",
-          "a file this account may read");
+      problems.error(Code.UNREADABLE_FILE, file.toString(), String.valueOf(e.getMessage()));
       return Optional.empty();
     }
   }
@@ -87,16 +85,6 @@ public record EarlierPlan(
   /** Whether it has the headings by which a log is read. */
   private static boolean isLog(PlanSheet sheet) {
     return sheet.has(PlanColumn.ID, PlanColumn.OUTCOME);
-  }
-
-  private static String wanted(XSSFWorkbook book) {
-    PlanRecord record = PlanRecord.of(book);
-    return "a sheet "
-        + record.word("section.log").orElse(PlanTable.LOG.title())
-        + " with the headings "
-        + record.word("log.id").orElse(PlanColumn.ID.title())
-        + " and "
-        + record.word("log.outcome").orElse(PlanColumn.OUTCOME.title());
   }
 
   /** The log as found, with constants for the words offered. */

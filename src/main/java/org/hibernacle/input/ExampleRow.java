@@ -9,11 +9,7 @@ final class ExampleRow {
   /** Warns where the cell begins with the word Example. */
   static void warn(Row row, Column column) {
     if (row.text(column).toLowerCase(Locale.ROOT).startsWith("example")) {
-      row.warning(
-          Code.EXAMPLE_LEFT,
-          column,
-          "an entry of your own",
-          "the example of the blank form is read like any other row");
+      row.warning(Code.EXAMPLE_LEFT, column);
     }
   }
 }

@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.hibernacle.input.FoundSheet.FoundRow;
@@ -19,6 +18,7 @@ import org.hibernacle.model.InAndOut;
 import org.hibernacle.model.Inventory;
 import org.hibernacle.model.KnownWinter;
 import org.hibernacle.model.LogEntry;
+import org.hibernacle.model.Phrase;
 import org.hibernacle.model.Place;
 import org.hibernacle.model.PlannedMove;
 import org.hibernacle.model.Plant;
@@ -59,7 +59,10 @@ public final class FilledLog {
       Path file, Inventory inventory, String inAndOutTask, Problems problems) {
     String name = String.valueOf(file.getFileName());
     return WorkbookFile.read(
-        file, "a season plan", problems, in -> read(in, name, inventory, inAndOutTask, problems));
+        file,
+        Phrase.of("a-season-plan"),
+        problems,
+        in -> read(in, name, inventory, inAndOutTask, problems));
   }
 
   /**
@@ -86,11 +89,7 @@ public final class FilledLog {
     Optional<PlanSheet> log = PlanSheet.find(file, book, PlanTable.LOG, problems);
     Optional<PlanSheet> moves = PlanSheet.find(file, book, PlanTable.MOVES, problems);
     if (log.isEmpty() || moves.isEmpty()) {
-      problems.error(
-          Code.NO_LOG,
-          file,
-          "no sheet \"" + (log.isEmpty() ? "Log" : "Moving days") + "\"",
-          "a season plan as \"hibernacle plan\" writes it");
+      problems.error(Code.NO_LOG, file, log.isEmpty() ? "Log" : "Moving days");
       return Optional.empty();
     }
     Optional<Season> season = season();
@@ -108,11 +107,7 @@ public final class FilledLog {
   private Optional<Season> season() {
     Optional<LocalDate> first = PlanRecord.of(book).seasonStart().or(this::firstWeek);
     if (first.isEmpty()) {
-      problems.error(
-          Code.NO_SEASON,
-          file,
-          "the season of the plan can not be told",
-          "the sheet \"Occupancy\" as the season plan was written, with its weeks");
+      problems.error(Code.NO_SEASON, file);
     }
     return first.map(day -> Season.containing(day, inventory.settings().southern()));
   }
@@ -157,19 +152,10 @@ public final class FilledLog {
       LogRow entry = new LogRow(sheet, row, season, this::place, problems);
       if (isKnown(id)) {
         if (byId.putIfAbsent(id, entry.read(id)) != null) {
-          problems.error(
-              Code.LOG_TWICE,
-              sheet.found().where("row " + row.number()),
-              "a second row for " + id,
-              "one row a plant");
+          problems.error(Code.LOG_TWICE, sheet.found().where(row), id);
         }
       } else if (entry.isFilledIn()) {
-        problems.warning(
-            Code.LOG_OF_UNKNOWN,
-            sheet.found().where("row " + row.number()),
-            "the plant \"" + id + "\" is not on the sheet Plants",
-            "an Id of that sheet",
-            "the row is not reviewed");
+        problems.warning(Code.LOG_OF_UNKNOWN, sheet.found().where(row), id);
       }
     }
     return inventory.plants().stream()
@@ -189,25 +175,23 @@ public final class FilledLog {
       problems.error(
           Code.LOG_PLACE,
           where(sheet, row, column),
-          sheet.heading(column) + " \"" + name + "\"",
-          "a place of the Places sheet: "
-              + inventory.places().stream().map(Place::name).collect(Collectors.joining(", ")));
+          sheet.heading(column),
+          name,
+          inventory.places().stream().map(Place::name).toList());
     }
     return found;
   }
 
   private void notADay(PlanSheet sheet, FoundRow row, PlanColumn column) {
     problems.error(
-        Code.LOG_DATE,
-        where(sheet, row, column),
-        sheet.heading(column) + " \"" + sheet.text(row, column) + "\"",
-        "a cell formatted as a date, or text like 2026-03-01");
+        Code.LOG_DATE, where(sheet, row, column), sheet.heading(column), sheet.text(row, column));
   }
 
-  static String where(PlanSheet sheet, FoundRow row, PlanColumn column) {
+  static Phrase where(PlanSheet sheet, FoundRow row, PlanColumn column) {
     return sheet
-        .found()
-        .where(sheet.cell(row, column).map(FoundCell::address).orElse("row " + row.number()));
+        .cell(row, column)
+        .map(cell -> sheet.found().where(cell.address()))
+        .orElse(sheet.found().where(row));
   }
 
   private List<KnownWinter> winters() {

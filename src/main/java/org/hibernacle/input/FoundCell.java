@@ -2,13 +2,14 @@ package org.hibernacle.input;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import org.hibernacle.model.Phrase;
 
 /**
  * A cell as it was found.
  *
  * @param address {@code C7}, or a line and heading in a text file
  * @param value a {@link String} (stripped, may be empty), {@link Double}, {@link
- *     java.time.LocalDate} or {@link Boolean}
+ *     java.time.LocalDate} or {@link Boolean}; of an error also a {@link Phrase}
  * @param state whether the value can be used
  */
 record FoundCell(String address, Object value, State state) {
@@ -39,6 +40,11 @@ record FoundCell(String address, Object value, State state) {
 
   boolean isUsable() {
     return state == State.TYPED || state == State.FORMULA;
+  }
+
+  /** The value as it is carried along. */
+  Object carried() {
+    return value instanceof Phrase phrase ? phrase.toString() : value;
   }
 
   /** The value as the keeper would read it; whole numbers without decimals. */

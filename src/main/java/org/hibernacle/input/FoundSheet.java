@@ -2,6 +2,7 @@ package org.hibernacle.input;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import org.hibernacle.model.Phrase;
 import org.hibernacle.model.SheetTable;
 
 /**
@@ -29,13 +30,18 @@ record FoundSheet(String file, String name, List<FoundRow> rows) {
   }
 
   /** {@code inventory.xlsx, sheet Plants}. */
-  String where() {
-    return file + ", sheet " + name;
+  Phrase where() {
+    return Phrase.of("where.sheet", file, name);
   }
 
   /** {@code inventory.xlsx, sheet Plants, C7}. */
-  String where(String address) {
-    return where() + ", " + address;
+  Phrase where(String address) {
+    return Phrase.of("where.in", where(), address);
+  }
+
+  /** {@code inventory.xlsx, sheet Plants, row 7}. */
+  Phrase where(FoundRow row) {
+    return Phrase.of("where.in", where(), Phrase.of("row", row.number()));
   }
 
   /** The sheet for carrying along, with the row at that index as headings. */
@@ -46,7 +52,7 @@ record FoundSheet(String file, String name, List<FoundRow> rows) {
     List<String> headings = rows.get(headingIndex).cells().stream().map(FoundCell::text).toList();
     List<List<Object>> values =
         IntStream.range(headingIndex + 1, rows.size())
-            .mapToObj(i -> rows.get(i).cells().stream().map(FoundCell::value).toList())
+            .mapToObj(i -> rows.get(i).cells().stream().map(FoundCell::carried).toList())
             .toList();
     return new SheetTable(name, headings, values);
   }

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.hibernacle.input.CsvLayout.Rank;
-import org.hibernacle.input.CsvLayout.Role;
+import org.hibernacle.model.Phrase;
 
 /**
  * Finds the delimiter and the headings of a file: the first row, among its first {@value
@@ -82,14 +82,10 @@ final class HeadingSearch {
     for (Found other : search.found) {
       best = other.consistentRows() > best.consistentRows() ? other : best;
     }
-    String where = text.name() + ", line " + best.line();
+    Phrase where = Phrase.of("where.line", text.name(), best.line());
     if (best.fits().size() > 1) {
       List<String> names = best.fits().stream().map(fit -> fit.layout().name()).toList();
-      problems.error(
-          "IN-306",
-          where,
-          "headings that fit the layouts " + String.join(" and ", names),
-          "--layout with one of them");
+      problems.error("IN-306", where, Phrase.joined("and", names));
       return Optional.empty();
     }
     int before = problems.errorCount();
@@ -230,16 +226,12 @@ final class HeadingSearch {
     List<CsvHeading> headings = widest.stream().map(CsvHeading::of).toList();
     List<CsvColumns> matches =
         layouts.stream().map(layout -> CsvColumns.match(layout, headings)).toList();
-    String shown = "the widest row is \"" + String.join(" | ", widest) + "\"";
+    String shown = String.join(" | ", widest);
     if (matches.stream().anyMatch(CsvColumns::monthly)) {
-      problems.error(
-          "IN-402",
-          text.name(),
-          "a table of months; " + shown,
-          "days: means of a month do not tell how cold a night was");
+      problems.error("IN-402", text.name(), shown);
       return;
     }
-    List<String> wants =
+    List<Phrase> wants =
         matches.stream()
             .filter(match -> match.layout().cuts().isEmpty())
             .filter(match -> match.layout().rank() != Rank.SINGLE && distance(match) <= 1)
@@ -248,13 +240,7 @@ final class HeadingSearch {
             .map(HeadingSearch::lacks)
             .toList();
     problems.error(
-        "IN-305",
-        text.name(),
-        "no row of known headings; " + shown,
-        "headings of one layout ("
-            + String.join("; ", wants)
-            + "), or --columns where there are none"
-            + SideBySide.hint(headings));
+        "IN-305", text.name(), shown, Phrase.joined("apart", wants), SideBySide.hint(headings));
   }
 
   /** Common layouts first, then those that lack least. */
@@ -263,10 +249,7 @@ final class HeadingSearch {
     return common ? 0 : match.missing().size();
   }
 
-  private static String lacks(CsvColumns match) {
-    return "layout "
-        + match.layout().name()
-        + " lacks "
-        + match.missing().stream().map(Role::toString).collect(Collectors.joining(", "));
+  private static Phrase lacks(CsvColumns match) {
+    return Phrase.of("layout-lacks", match.layout().name(), match.missing());
   }
 }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.hibernacle.input.FoundSheet.FoundRow;
 import org.hibernacle.input.Quantity.Unit;
+import org.hibernacle.model.Phrase;
 
 /** Recognises headings: a column's name or one of its other spellings, with or without a unit. */
 final class Headings {
@@ -66,7 +67,7 @@ final class Headings {
       return headings;
     }
     List<FoundCell> cells = found.rows().get(headingIndex).cells();
-    List<String> unitless = new ArrayList<>();
+    List<Phrase> unitless = new ArrayList<>();
     for (int index = 0; index < cells.size(); index++) {
       FoundCell cell = cells.get(index);
       Optional<Meaning> meaning = meaning(sheet, cell.text());
@@ -84,20 +85,17 @@ final class Headings {
       Heading first = headings.putIfAbsent(column, heading);
       if (first != null) {
         problems.error(
-            Code.TWICE,
+            "IN-112.columns",
             found.where(cell.address()),
-            "\"" + cell.text() + "\" and \"" + first.written() + "\" both mean " + column.title(),
-            "one column for it");
+            cell.text(),
+            first.written(),
+            column.title());
       } else if (column.quantity().needsUnit() && !heading.unitGiven()) {
-        unitless.add(cell.text() + " in " + column.quantity().ours().symbol());
+        unitless.add(Phrase.of("in-unit", cell.text(), column.quantity().ours().symbol()));
       }
     }
     if (!unitless.isEmpty()) {
-      problems.note(
-          Code.NO_UNIT,
-          found.where(),
-          "headings without a unit",
-          "read: " + String.join(", ", unitless));
+      problems.note("IN-115.headings", found.where(), unitless);
     }
     return headings;
   }
@@ -109,18 +107,12 @@ final class Headings {
     }
     List<String> nearest =
         Nearest.of(cell.text(), sheet.columns().stream().map(Column::heading).toList(), 1);
-    String carried = "it is carried into the plan as it stands, and nothing is read from it";
-    String what =
-        "column \"" + FoundCell.shortened(cell.text()) + "\" is not one the program knows";
+    Phrase where = found.where(cell.address());
+    String shown = FoundCell.shortened(cell.text());
     if (nearest.isEmpty()) {
-      problems.note(Code.UNKNOWN_COLUMN, found.where(cell.address()), what, carried);
+      problems.note(Code.UNKNOWN_COLUMN, where, shown);
     } else {
-      problems.warning(
-          Code.UNKNOWN_COLUMN,
-          found.where(cell.address()),
-          what,
-          "\"" + nearest.get(0) + "\" if that is meant",
-          carried);
+      problems.warning("IN-113.nearest", where, shown, nearest.get(0));
     }
   }
 }

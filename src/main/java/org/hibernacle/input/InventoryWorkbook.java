@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.hibernacle.model.Inventory;
+import org.hibernacle.model.Phrase;
 import org.hibernacle.model.Place;
 import org.hibernacle.model.Plant;
 import org.hibernacle.model.Settings;
@@ -47,7 +48,7 @@ public final class InventoryWorkbook {
   public static Optional<Inventory> read(Path file, SpeciesCatalogue catalogue, Problems problems) {
     String name = String.valueOf(file.getFileName());
     return WorkbookFile.read(
-        file, "an inventory workbook", problems, in -> read(in, name, catalogue, problems));
+        file, Phrase.of("an-inventory"), problems, in -> read(in, name, catalogue, problems));
   }
 
   /**
@@ -71,11 +72,7 @@ public final class InventoryWorkbook {
 
   private Optional<Inventory> read(XSSFWorkbook book) {
     if (book.isMacroEnabled()) {
-      problems.note(
-          Code.MACROS,
-          file,
-          "the workbook has macros",
-          "they are neither run nor carried into the plan");
+      problems.note(Code.MACROS, file);
     }
     sortSheets(book);
     Optional<Settings> settings = settings();
@@ -102,17 +99,10 @@ public final class InventoryWorkbook {
         FoundSheet first = known.putIfAbsent(kind.get(), found);
         if (first != null) {
           problems.error(
-              Code.TWICE,
-              found.where(),
-              "sheets \"" + first.name() + "\" and \"" + found.name() + "\" mean the same",
-              "one sheet " + kind.get().title());
+              "IN-112.sheets", found.where(), first.name(), found.name(), kind.get().title());
         }
       } else if (!InventorySheet.isOfReviews(found.name())) {
-        problems.note(
-            Code.UNKNOWN_SHEET,
-            found.where(),
-            "the sheet is not one the program knows",
-            "it is carried into the plan as it stands, and nothing is read from it");
+        problems.note(Code.UNKNOWN_SHEET, found.where());
       }
     }
   }
@@ -125,7 +115,7 @@ public final class InventoryWorkbook {
   private Optional<Settings> settings() {
     FoundSheet found = known.get(InventorySheet.SETTINGS);
     if (found == null) {
-      missing(InventorySheet.SETTINGS, "with at least Latitude");
+      missing("IN-110.settings", InventorySheet.SETTINGS);
       return Optional.empty();
     }
     Tally tally = new Tally(problems);
@@ -154,7 +144,7 @@ public final class InventoryWorkbook {
   private List<Place> places() {
     FoundSheet found = known.get(InventorySheet.PLACES);
     if (found == null) {
-      missing(InventorySheet.PLACES, "with Place and Kind for each place");
+      missing("IN-110.places", InventorySheet.PLACES);
       return List.of();
     }
     KnownSheet sheet = new KnownSheet(InventorySheet.PLACES, found, problems);
@@ -170,7 +160,7 @@ public final class InventoryWorkbook {
   private List<Plant> plants(List<Place> places, SpeciesCatalogue catalogue) {
     FoundSheet found = known.get(InventorySheet.PLANTS);
     if (found == null) {
-      missing(InventorySheet.PLANTS, "with Id, Species, Home and pot size for each plant");
+      missing("IN-110.plants", InventorySheet.PLANTS);
       return List.of();
     }
     KnownSheet sheet = new KnownSheet(InventorySheet.PLANTS, found, problems);
@@ -183,11 +173,7 @@ public final class InventoryWorkbook {
     return plants;
   }
 
-  private void missing(InventorySheet sheet, String with) {
-    problems.error(
-        Code.MISSING_SHEET,
-        file,
-        "no sheet \"" + sheet.title() + "\"",
-        "a sheet of that name " + with);
+  private void missing(String key, InventorySheet sheet) {
+    problems.error(key, file, sheet.title());
   }
 }

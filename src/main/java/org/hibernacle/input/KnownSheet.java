@@ -6,10 +6,10 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.hibernacle.input.FoundSheet.FoundRow;
 import org.hibernacle.input.Headings.Heading;
+import org.hibernacle.model.Phrase;
 import org.hibernacle.model.SheetTable;
 
 /**
@@ -49,11 +49,7 @@ final class KnownSheet {
 
   private void reportRowsAbove() {
     if (headingIndex > 0) {
-      problems.note(
-          Code.ABOVE_HEADINGS,
-          found.where(),
-          "something stands above the headings in row " + found.rows().get(headingIndex).number(),
-          "it is not carried into the plan");
+      problems.note(Code.ABOVE_HEADINGS, found.where(), found.rows().get(headingIndex).number());
     }
   }
 
@@ -84,11 +80,7 @@ final class KnownSheet {
     for (Column column : columns) {
       if (!headings.containsKey(column)) {
         complete = false;
-        problems.error(
-            Code.MISSING_HEADING,
-            found.where(),
-            "no heading \"" + column.title() + "\"",
-            "headings such as " + someHeadings() + " in one row");
+        problems.error(Code.MISSING_HEADING, found.where(), column.title(), someHeadings());
       }
     }
     return complete;
@@ -101,13 +93,13 @@ final class KnownSheet {
   /** Whether there are rows below the headings; reported if not. */
   boolean requireRows() {
     if (isEmpty()) {
-      problems.error(Code.NO_ROWS, found.where(), "no rows below the headings", "at least one row");
+      problems.error(Code.NO_ROWS, found.where());
     }
     return !isEmpty();
   }
 
-  private String someHeadings() {
-    return kind.columns().stream().limit(4).map(Column::title).collect(Collectors.joining(", "));
+  private List<String> someHeadings() {
+    return kind.columns().stream().limit(4).map(Column::title).toList();
   }
 
   /** The rows under the headings. */
@@ -121,7 +113,8 @@ final class KnownSheet {
                   column,
                   new Row.Entry(
                       heading.written(), heading.unit(), row.cells().get(heading.index()))));
-      rows.add(new Row(found.where(), "row " + row.number(), entries, problems, tally, noun));
+      rows.add(
+          new Row(found.where(), Phrase.of("row", row.number()), entries, problems, tally, noun));
     }
     return rows;
   }

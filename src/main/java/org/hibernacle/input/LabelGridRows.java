@@ -1,6 +1,5 @@
 package org.hibernacle.input;
 
-import java.util.Locale;
 import org.hibernacle.model.LabelGrid;
 import org.hibernacle.model.Settings.Paper;
 
@@ -33,7 +32,7 @@ final class LabelGridRows {
         wideEnough(
             row,
             grid.labelWidthCm(paper),
-            "wide",
+            "IN-380.wide",
             Column.LABEL_COLUMNS,
             Column.LABEL_MARGIN_LEFT,
             Column.LABEL_MARGIN_RIGHT,
@@ -42,7 +41,7 @@ final class LabelGridRows {
         wideEnough(
             row,
             grid.labelHeightCm(paper),
-            "high",
+            "IN-380.high",
             Column.LABEL_ROWS,
             Column.LABEL_MARGIN_TOP,
             Column.LABEL_MARGIN_BOTTOM,
@@ -55,21 +54,13 @@ final class LabelGridRows {
   }
 
   /** Reports the first setting given of those that decide how wide or high a label is. */
-  private static boolean wideEnough(Row row, double cm, String direction, Column... deciding) {
+  private static boolean wideEnough(Row row, double cm, String key, Column... deciding) {
     if (cm >= LEAST_CM || row.failed(deciding)) {
       return true;
     }
     for (Column column : deciding) {
       if (!row.isBlank(column)) {
-        row.error(
-            Code.NO_ROOM_FOR_LABELS,
-            column,
-            String.format(
-                Locale.ROOT,
-                "fewer labels, smaller margins or smaller gaps: these leave labels %.1f cm %s,"
-                    + " 1 cm is the least",
-                cm,
-                direction));
+        row.error(key, column, cm);
         return false;
       }
     }

@@ -8,6 +8,7 @@ import org.hibernacle.input.FoundSheet.FoundRow;
 import org.hibernacle.model.LogEntry;
 import org.hibernacle.model.LogEntry.IfBlank;
 import org.hibernacle.model.Outcome;
+import org.hibernacle.model.Phrase;
 import org.hibernacle.model.Season;
 
 /** One row of the log, checked cell by cell. */
@@ -67,11 +68,7 @@ final class LogRow {
   private Optional<LocalDate> day(PlanColumn column) {
     Optional<LocalDate> day = sheet.day(row, column);
     if (day.isEmpty() && !sheet.text(row, column).isBlank()) {
-      problems.error(
-          Code.LOG_DATE,
-          where(column),
-          quote(column),
-          "a cell formatted as a date, or text like 2026-03-01");
+      error(Code.LOG_DATE, column);
     }
     return day;
   }
@@ -79,11 +76,7 @@ final class LogRow {
   private Optional<LocalDate> dayOfSeason(PlanColumn column) {
     Optional<LocalDate> day = day(column);
     if (day.isPresent() && !season.contains(day.get())) {
-      problems.error(
-          Code.LOG_SEASON,
-          where(column),
-          quote(column),
-          "a day from " + season.start() + " to " + season.endExclusive().minusDays(1));
+      error(Code.LOG_SEASON, column, season.start(), season.endExclusive().minusDays(1));
     }
     return day;
   }
@@ -93,11 +86,7 @@ final class LogRow {
       PlanColumn column, Class<E> constants, Choice<E> english) {
     Optional<E> found = sheet.choice(row, column, column.id(), constants, english);
     if (found.isEmpty() && !sheet.text(row, column).isBlank()) {
-      problems.error(
-          Code.LOG_CHOICE,
-          where(column),
-          quote(column),
-          "one of " + String.join(", ", sheet.offered(column.id(), english)));
+      error(Code.LOG_CHOICE, column, sheet.offered(column.id(), english));
     }
     return found;
   }
@@ -109,11 +98,7 @@ final class LogRow {
             .toList();
     for (int i = 1; i < days.size(); i++) {
       if (days.get(i).isBefore(days.get(i - 1))) {
-        problems.error(
-            Code.LOG_ORDER,
-            sheet.found().where("row " + row.number()),
-            days.get(i) + " comes before " + days.get(i - 1),
-            "move-down, move-in, step-out and return in this order of days");
+        problems.error(Code.LOG_ORDER, sheet.found().where(row), days.get(i), days.get(i - 1));
       }
     }
   }
@@ -121,24 +106,15 @@ final class LogRow {
   private void checkNoticed(LogEntry entry) {
     boolean harmed = entry.outcome().filter(Outcome::harmed).isPresent();
     if (entry.noticed().isPresent() && !harmed) {
-      problems.warning(
-          Code.LOG_NOTICED,
-          where(PlanColumn.NOTICED),
-          quote(PlanColumn.NOTICED) + " without any harm",
-          "an outcome that was noticed",
-          "the day is not used");
+      warning(Code.LOG_NOTICED, PlanColumn.NOTICED);
     }
     boolean moved = entry.movedDown().isPresent() || entry.movedIn().isPresent() || planned(entry);
     if (entry.stoodIn().isPresent() && !moved) {
-      problems.warning(
+      warning(
           Code.LOG_STOOD_IN,
-          where(PlanColumn.STOOD_IN),
-          quote(PlanColumn.STOOD_IN) + " without a day on which it went there",
-          "a day under "
-              + sheet.heading(PlanColumn.REAL_MOVE_DOWN)
-              + " or "
-              + sheet.heading(PlanColumn.REAL_MOVE_IN),
-          "it is taken to have stayed at home");
+          PlanColumn.STOOD_IN,
+          sheet.heading(PlanColumn.REAL_MOVE_DOWN),
+          sheet.heading(PlanColumn.REAL_MOVE_IN));
     }
   }
 
@@ -148,11 +124,21 @@ final class LogRow {
             .anyMatch(column -> sheet.day(row, column).isPresent());
   }
 
-  private String where(PlanColumn column) {
+  private Phrase where(PlanColumn column) {
     return FilledLog.where(sheet, row, column);
   }
 
-  private String quote(PlanColumn column) {
-    return sheet.heading(column) + " \"" + sheet.text(row, column) + "\"";
+  /** An error whose first arguments are the heading and what stands there. */
+  private void error(String key, PlanColumn column, Object... more) {
+    problems.error(key, where(column), with(column, more));
+  }
+
+  private void warning(String key, PlanColumn column, Object... more) {
+    problems.warning(key, where(column), with(column, more));
+  }
+
+  private Object[] with(PlanColumn column, Object... more) {
+    Stream<Object> found = Stream.of(sheet.heading(column), sheet.text(row, column));
+    return Stream.concat(found, Stream.of(more)).toArray();
   }
 }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.hibernacle.model.Inventory;
 import org.hibernacle.model.MoveMade;
+import org.hibernacle.model.Phrase;
 import org.hibernacle.model.Place;
 import org.hibernacle.model.Plant;
 import org.hibernacle.model.SheetTable;
@@ -111,21 +112,15 @@ public final class LogRows {
 
   private Optional<LocalDate> date(Plant plant, Kind kind, List<Object> row) {
     Object value = cell(row, kind.column);
-    String where = where(plant, kind.column);
+    Phrase where = where(plant, kind.column);
     if (value.equals("")) {
       return Optional.empty();
     }
     Optional<LocalDate> date = date(value);
     if (date.isEmpty()) {
-      problems.error(
-          Code.REAL_DATE, where, "\"" + value + "\"", "the day of the move, such as 2026-11-08");
+      problems.error(Code.REAL_DATE, where, value.toString());
     } else if (date.get().isAfter(asOf)) {
-      problems.warning(
-          Code.REAL_DATE_LATER,
-          where,
-          date.get() + ", after the day of the plan",
-          "a day up to " + asOf,
-          "the move is taken as not made yet");
+      problems.warning(Code.REAL_DATE_LATER, where, date.get(), asOf);
       return Optional.empty();
     }
     return date;
@@ -146,11 +141,7 @@ public final class LogRows {
     if (!realPlace.isEmpty()) {
       Optional<String> known = known(realPlace);
       if (known.isEmpty()) {
-        problems.error(
-            Code.REAL_PLACE_UNKNOWN,
-            where(plant, PlanColumn.STOOD_IN),
-            "\"" + realPlace + "\"",
-            "a place of the sheet Places");
+        problems.error(Code.REAL_PLACE_UNKNOWN, where(plant, PlanColumn.STOOD_IN), realPlace);
       }
       return known;
     }
@@ -167,8 +158,9 @@ public final class LogRows {
       problems.error(
           Code.REAL_PLACE_MISSING,
           where(plant, move.kind().column),
-          move.date() + ", but the plan has no " + move.kind().word() + " for it",
-          "in " + plan.log().heading(PlanColumn.STOOD_IN.id()) + " the place where it stands now");
+          move.date(),
+          move.kind().word(),
+          plan.log().heading(PlanColumn.STOOD_IN.id()));
     }
     return planned;
   }
@@ -180,13 +172,9 @@ public final class LogRows {
         .findFirst();
   }
 
-  private String where(Plant plant, PlanColumn column) {
-    return plan.file()
-        + ", sheet "
-        + plan.log().table().name()
-        + ", "
-        + plant.id()
-        + ", "
-        + plan.log().heading(column.id());
+  private Phrase where(Plant plant, PlanColumn column) {
+    Phrase sheet = Phrase.of("where.sheet", plan.file(), plan.log().table().name());
+    Phrase row = Phrase.of("where.in", sheet, plant.id());
+    return Phrase.of("where.in", row, plan.log().heading(column.id()));
   }
 }

@@ -1,6 +1,7 @@
 package org.hibernacle.input;
 
 import java.util.Optional;
+import org.hibernacle.model.Phrase;
 
 /**
  * Counts what the parts of a workbook would be once they are taken apart, from their bytes and
@@ -60,15 +61,13 @@ final class MarkupCount {
   }
 
   /** What there is too much of, in words; empty if nothing. */
-  Optional<String> beyond() {
+  Optional<Phrase> beyond() {
     if (nodes > MOST_NODES) {
-      return Optional.of("more cells, texts and styles than fit into memory");
+      return Optional.of(Phrase.of("too-many-cells"));
     }
     if (longest > LONGEST) {
-      return Optional.of("a text of more than a million characters");
+      return Optional.of(Phrase.of("too-long-text"));
     }
-    return widths > MOST_WIDTHS
-        ? Optional.of("more widths of columns than there are columns")
-        : Optional.empty();
+    return widths > MOST_WIDTHS ? Optional.of(Phrase.of("too-many-widths")) : Optional.empty();
   }
 }

@@ -7,6 +7,7 @@ import java.util.Map;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.hibernacle.input.FoundSheet.FoundRow;
+import org.hibernacle.model.Phrase;
 
 /**
  * Cells merged over several rows of one column. Only the first holds the value, but to the eye it
@@ -19,7 +20,7 @@ final class MergedCells {
   private MergedCells() {}
 
   /** The rows with the values of merged cells filled in; a row gains no cell it had not. */
-  static List<FoundRow> filled(Sheet sheet, List<FoundRow> rows, String where, Tally tally) {
+  static List<FoundRow> filled(Sheet sheet, List<FoundRow> rows, Phrase where, Tally tally) {
     List<CellRangeAddress> down = down(sheet);
     if (down.isEmpty()) {
       return rows;
@@ -40,16 +41,7 @@ final class MergedCells {
         }
       }
     }
-    values
-        .keySet()
-        .forEach(
-            address ->
-                tally.add(
-                    Code.MERGED,
-                    where,
-                    "merged cells stand",
-                    Tally.Noun.CELL,
-                    "the value above is read in each row that they cover"));
+    values.keySet().forEach(address -> tally.add(Code.MERGED, where, Tally.Noun.CELL));
     return rows.stream().map(row -> filled(row, values)).toList();
   }
 

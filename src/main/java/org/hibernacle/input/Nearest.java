@@ -5,8 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.hibernacle.model.Phrase;
 
 /** Finds the names a keeper may have meant. */
 final class Nearest {
@@ -37,11 +37,11 @@ final class Nearest {
         .toList();
   }
 
-  /** A clause for a message: {@code nearest: a, b}; empty if there is nothing like it. */
-  static String clause(List<String> nearest) {
+  /** A clause for a message: {@code (nearest: "a", "b")}; empty if there is nothing like it. */
+  static Phrase clause(List<String> nearest) {
     return nearest.isEmpty()
-        ? ""
-        : nearest.stream().collect(Collectors.joining("\", \"", " (nearest: \"", "\")"));
+        ? Phrase.verbatim("")
+        : Phrase.of("nearest", nearest.stream().map(Phrase::quoted).toList());
   }
 
   /**

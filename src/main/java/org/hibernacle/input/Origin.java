@@ -1,5 +1,7 @@
 package org.hibernacle.input;
 
+import org.hibernacle.model.Phrase;
+
 /**
  * Where a value stands.
  *
@@ -8,8 +10,7 @@ package org.hibernacle.input;
  */
 record Origin(String file, long line) {
   /** {@code temps.csv, line 7}. */
-  @Override
-  public String toString() {
-    return file + ", line " + line;
+  Phrase where() {
+    return Phrase.of("where.line", file, line);
   }
 }

@@ -40,9 +40,9 @@ final class OwnSpeciesRows {
 
   static List<Species> read(KnownSheet sheet, SpeciesCatalogue catalogue) {
     List<Species> own = new ArrayList<>();
-    Map<String, String> seen = new HashMap<>();
+    Map<String, Object> seen = new HashMap<>();
     for (Row row : sheet.rows(Tally.Noun.NOTHING)) {
-      Optional<String> taxon = row.required(Column.TAXON, "a scientific name");
+      Optional<String> taxon = row.required(Column.TAXON, "IN-129.taxon");
       taxon.ifPresent(t -> UniqueNames.check(seen, SpeciesNames.key(t), row, Column.TAXON));
       taxon.flatMap(t -> read(row, t, catalogue.row(t))).ifPresent(own::add);
     }
@@ -53,27 +53,24 @@ final class OwnSpeciesRows {
     ExampleRow.warn(row, Column.SPECIES_NOTES);
     Optional<Species> species =
         new SpeciesRow(row, base).read(base.map(Species::taxon).orElse(taxon), false);
-    species.ifPresent(s -> row.note(Code.OWN_SPECIES, found(s, base), consequence(s, base)));
+    species.ifPresent(s -> tell(row, s, base));
     return species;
   }
 
-  private static String found(Species species, Optional<Species> base) {
-    return base.isPresent()
-        ? "own figures for " + species.taxon()
-        : species.taxon() + " is not in the built-in table";
-  }
-
-  private static String consequence(Species species, Optional<Species> base) {
+  private static void tell(Row row, Species species, Optional<Species> base) {
     if (base.isEmpty()) {
-      return "it is added";
+      row.note("IN-204.added", species.taxon());
+      return;
     }
     List<String> changed =
         FIGURES.entrySet().stream()
             .filter(f -> !f.getValue().apply(species).equals(f.getValue().apply(base.get())))
             .map(f -> f.getKey().title())
             .toList();
-    return changed.isEmpty()
-        ? "they are those of the built-in row"
-        : "used in place of the built-in ones: " + String.join(", ", changed);
+    if (changed.isEmpty()) {
+      row.note("IN-204.same", species.taxon());
+    } else {
+      row.note("IN-204.changed", species.taxon(), changed);
+    }
   }
 }

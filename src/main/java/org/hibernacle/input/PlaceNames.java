@@ -20,7 +20,6 @@ final class PlaceNames {
         column,
         text -> Optional.ofNullable(names.get(Words.key(text))),
         Code.UNKNOWN_PLACE,
-        "a place of the Places sheet"
-            + Nearest.clause(Nearest.of(row.text(column), names.values(), 3)));
+        Nearest.clause(Nearest.of(row.text(column), names.values(), 3)));
   }
 }

@@ -48,9 +48,9 @@ final class PlaceRows {
 
   static List<Place> read(KnownSheet sheet) {
     List<Place> places = new ArrayList<>();
-    Map<String, String> seen = new HashMap<>();
+    Map<String, Object> seen = new HashMap<>();
     for (Row row : sheet.rows(Tally.Noun.NOTHING)) {
-      Optional<String> name = row.required(PLACE, "a name for the place");
+      Optional<String> name = row.required(PLACE, "IN-129.place");
       name.ifPresent(n -> UniqueNames.check(seen, Words.key(n), row, PLACE));
       Optional<PlaceKind> kind = kind(row);
       if (name.isPresent() && kind.isPresent()) {
@@ -62,14 +62,13 @@ final class PlaceRows {
 
   private static Optional<PlaceKind> kind(Row row) {
     if (row.isBlank(KIND)) {
-      row.missing(KIND, Choice.KIND.expected());
+      row.missing("IN-129.choice", KIND, Choice.KIND.words());
     }
     return row.choice(KIND, Choice.KIND);
   }
 
   private static Tally.Noun noun(PlaceKind kind) {
-    String word = Choice.KIND.word(kind);
-    return new Tally.Noun("place of kind " + word, "places of kind " + word);
+    return new Tally.Noun("for-places", Choice.KIND.word(kind));
   }
 
   private static Optional<Place> place(Row row, String name, PlaceKind kind) {
@@ -84,17 +83,11 @@ final class PlaceRows {
       row.error(
           Code.THERMOSTAT_CROSSED,
           row.isBlank(HIGHEST_HELD) ? LOWEST_HELD : HIGHEST_HELD,
-          "a highest temperature above the lowest held, which is "
-              + FoundCell.plain(lowest.getAsDouble())
-              + " °C");
+          lowest.getAsDouble());
       return Optional.empty();
     }
     if (holdsDownTo.isPresent() && lowest.isEmpty()) {
-      row.warning(
-          Code.HEATER_WITHOUT_TARGET,
-          HOLDS_DOWN_TO,
-          "Lowest held as well, the temperature the heater keeps",
-          "the place is taken as unheated");
+      row.warning(Code.HEATER_WITHOUT_TARGET, HOLDS_DOWN_TO);
     }
     return Optional.of(
         new Place(
@@ -155,11 +148,7 @@ final class PlaceRows {
     }
     double depthCm = row.number(COVER_DEPTH, 0, 100).orElse(0);
     if (cover == Cover.NONE && depthCm > 0) {
-      row.warning(
-          Code.COVER_CONTRADICTS,
-          COVER_DEPTH,
-          "fleece or mulch under Cover",
-          "no cover is counted");
+      row.warning(Code.COVER_CONTRADICTS, COVER_DEPTH);
       return 0;
     }
     return depthCm;

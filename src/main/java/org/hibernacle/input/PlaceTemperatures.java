@@ -43,9 +43,9 @@ public final class PlaceTemperatures {
         problems.error(
             "IN-340",
             "--place-temperatures",
-            "\"" + one.place() + "\" for " + one.file(),
-            "a place of the Places sheet"
-                + Nearest.clause(Nearest.of(one.place(), files.keySet(), 3)));
+            one.place(),
+            one.file(),
+            Nearest.clause(Nearest.of(one.place(), files.keySet(), 3)));
       }
       matches.forEach(name -> files.getOrDefault(name, List.of()).add(one.file()));
     }

@@ -92,13 +92,7 @@ record PlanSheet(
   boolean require(Problems problems, PlanColumn... wanted) {
     Arrays.stream(wanted)
         .filter(column -> !has(column))
-        .forEach(
-            column ->
-                problems.error(
-                    Code.PLAN_HEADING,
-                    found.where(),
-                    "no heading \"" + heading(column) + "\"",
-                    "the headings that the season plan was written with, in the first row"));
+        .forEach(column -> problems.error(Code.PLAN_HEADING, found.where(), heading(column)));
     return has(wanted);
   }
 

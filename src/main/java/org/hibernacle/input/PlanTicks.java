@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.hibernacle.input.FoundSheet.FoundRow;
+import org.hibernacle.model.Phrase;
 import org.hibernacle.model.Tick;
 
 /**
@@ -114,7 +115,7 @@ final class PlanTicks {
       if (where.contains(code)) {
         ticks.add(
             new Tick(
-                where.replace(code, "").strip(),
+                Phrase.verbatim(where.replace(code, "").strip()),
                 "",
                 false,
                 "",

@@ -46,9 +46,9 @@ final class PlantRows {
 
   List<Plant> read(KnownSheet sheet) {
     List<Plant> plants = new ArrayList<>();
-    Map<String, String> seen = new HashMap<>();
+    Map<String, Object> seen = new HashMap<>();
     for (Row row : sheet.rows(Tally.Noun.PLANT)) {
-      Optional<String> id = row.required(ID, "an Id of its own for each plant, e.g. A7");
+      Optional<String> id = row.required(ID, "IN-129.id");
       id.ifPresent(i -> UniqueNames.check(seen, i, row, ID));
       plant(row, id.orElse("")).ifPresent(plants::add);
     }
@@ -59,11 +59,11 @@ final class PlantRows {
     ExampleRow.warn(row, ID);
     Optional<SpeciesOfPlant.Recognised> top = species.read(row, PLANT_SPECIES, row.text(CULTIVAR));
     if (row.isBlank(PLANT_SPECIES)) {
-      row.missing(PLANT_SPECIES, "a scientific or common name, or a genus such as Acer sp.");
+      row.missing("IN-129.species", PLANT_SPECIES);
     }
     Optional<SpeciesOfPlant.Recognised> rootstock = species.read(row, ROOTSTOCK, "");
     if (row.isBlank(HOME)) {
-      row.missing(HOME, "the place of the Places sheet where the plant stands in summer");
+      row.missing("IN-129.home", HOME);
     }
     Optional<String> home = places.read(row, HOME);
     Optional<String> stayIn = places.read(row, STAY_IN);
@@ -73,7 +73,7 @@ final class PlantRows {
     boolean crossed =
         notBefore.isPresent() && notAfter.isPresent() && notAfter.get().isBefore(notBefore.get());
     if (crossed) {
-      row.error(Code.DATES_CROSSED, NOT_AFTER, "a day not before " + notBefore.get());
+      row.error(Code.DATES_CROSSED, NOT_AFTER, notBefore.get());
     }
     Vigour vigour = row.choice(VIGOUR, Choice.VIGOUR, Vigour.NORMAL);
     int priority = row.whole(PRIORITY, 1, 5, COMMON_PRIORITY);

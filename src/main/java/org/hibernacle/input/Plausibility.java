@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.NavigableSet;
 import org.hibernacle.model.DailyExtremes;
+import org.hibernacle.model.Phrase;
 import org.hibernacle.model.TemperatureSeries;
 
 /**
@@ -53,20 +54,13 @@ final class Plausibility {
       }
       before = day;
     }
-    tell(
-        "IN-332",
-        jumps,
-        "the lowest jumps by more than " + Math.round(JUMP_K) + " K on ",
-        "a minus sign may be lost",
-        where,
-        problems);
-    tell(
-        "IN-333",
-        stuck,
-        "the same two values for " + STUCK_DAYS + " days up to ",
-        "the probe may be stuck",
-        where,
-        problems);
+    if (!jumps.isEmpty()) {
+      Phrase days = Phrase.listed(jumps, LISTED);
+      problems.warning("IN-332", where, Math.round(JUMP_K), days);
+    }
+    if (!stuck.isEmpty()) {
+      problems.warning("IN-333", where, STUCK_DAYS, Phrase.listed(stuck, LISTED));
+    }
   }
 
   /** Whether there are dates of several months, and none is near another. */
@@ -93,32 +87,7 @@ final class Plausibility {
       }
     }
     if (steps >= SMOOTH_DAYS && stepsK / steps < SMOOTH_K) {
-      problems.warning(
-          "IN-450",
-          where,
-          "the lowest changes by less than " + SMOOTH_K + " K from day to day, on average",
-          "days as they were measured",
-          "used as they stand; they are means of many years, which hide cold nights, or of air under"
-              + " a roof");
-    }
-  }
-
-  private static void tell(
-      String code,
-      List<LocalDate> days,
-      String found,
-      String suspicion,
-      String where,
-      Problems problems) {
-    if (!days.isEmpty()) {
-      List<String> listed = days.stream().limit(LISTED).map(LocalDate::toString).toList();
-      int more = days.size() - listed.size();
-      problems.warning(
-          code,
-          where,
-          found + String.join(", ", listed) + (more > 0 ? " and " + more + " more" : ""),
-          "",
-          suspicion + ", the values are used as they stand");
+      problems.warning("IN-450", where, SMOOTH_K);
     }
   }
 }

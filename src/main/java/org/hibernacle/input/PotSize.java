@@ -89,16 +89,10 @@ final class PotSize {
       return build(pot.lengthCm, pot.widthCm, pot.depthCm, volumeL);
     }
     if (pot.volumeL > 0) {
-      row.note(
-          Code.POT_DERIVED,
-          "only the volume of the pot is given",
-          "its other measures are worked out from it");
+      row.note("IN-135.volume-only");
       return fromVolume(pot);
     }
-    row.missing(
-        Code.NO_POT_SIZE,
-        firstMissing(pot),
-        "the size of the pot: Volume, or Length, Width and Depth; for a round pot Length and Depth");
+    row.missing(Code.NO_POT_SIZE, firstMissing(pot));
     return Optional.empty();
   }
 
@@ -138,10 +132,7 @@ final class PotSize {
   }
 
   private double derived(double derivedL) {
-    row.note(
-        Code.POT_DERIVED,
-        "Volume is empty",
-        "it is worked out from the pot's measures with an allowance for walls and rim");
+    row.note("IN-135.volume-empty");
     return derivedL;
   }
 
@@ -152,16 +143,12 @@ final class PotSize {
       return writtenL;
     }
     double usedL = Math.min(writtenL, derivedL);
-    row.warning(
-        Code.POT_CONTRADICTS,
-        VOLUME_OF_POT,
-        "about " + litres(derivedL) + " for a pot of these measures",
-        litres(usedL) + " is used, the smaller of the two");
+    row.warning(Code.POT_CONTRADICTS, VOLUME_OF_POT, rounded(derivedL), rounded(usedL));
     return usedL;
   }
 
-  private static String litres(double volumeL) {
-    return FoundCell.plain(Math.round(volumeL * 1000) / 1000.0) + " L";
+  private static double rounded(double volumeL) {
+    return Math.round(volumeL * 1000) / 1000.0;
   }
 
   private Optional<Container> build(
@@ -177,14 +164,9 @@ final class PotSize {
     row.error(
         Code.POT_OUT_OF_RANGE,
         row.isBlank(VOLUME_OF_POT) ? DEPTH_OF_POT : VOLUME_OF_POT,
-        "a root ball of 0.02 to 3000 L, 1 to 300 cm wide and 1 to 200 cm deep; the row's measures"
-            + " come to "
-            + litres(volumeL)
-            + ", "
-            + Math.round(longest)
-            + " cm wide and "
-            + Math.round(ballDepthCm)
-            + " cm deep");
+        rounded(volumeL),
+        Math.round(longest),
+        Math.round(ballDepthCm));
     return Optional.empty();
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.hibernacle.model.Diagnostic;
 import org.hibernacle.model.Diagnostic.Severity;
+import org.hibernacle.model.Phrase;
 
 /**
  * Everything found wrong while reading, collected so that the keeper sees it in one go. Not for use
@@ -18,19 +19,33 @@ public final class Problems {
   private int errors;
 
   /** Adds an error: the run will stop before anything is written. */
-  public void error(String code, String where, String found, String expected) {
-    add(new Diagnostic(Severity.ERROR, code, where, found, expected, "nothing was written"));
+  public void error(String key, Phrase where, Object... arguments) {
+    add(new Diagnostic(Severity.ERROR, key, where, List.of(arguments)));
   }
 
-  /** Adds a warning with what was done instead. */
-  public void warning(
-      String code, String where, String found, String expected, String consequence) {
-    add(new Diagnostic(Severity.WARNING, code, where, found, expected, consequence));
+  /** The same of a file or an option. */
+  public void error(String key, String where, Object... arguments) {
+    error(key, Phrase.verbatim(where), arguments);
+  }
+
+  /** Adds a warning, which tells what was done instead. */
+  public void warning(String key, Phrase where, Object... arguments) {
+    add(new Diagnostic(Severity.WARNING, key, where, List.of(arguments)));
+  }
+
+  /** The same of a file or an option. */
+  public void warning(String key, String where, Object... arguments) {
+    warning(key, Phrase.verbatim(where), arguments);
   }
 
   /** Adds a note on a default or an assumption. */
-  public void note(String code, String where, String found, String consequence) {
-    add(new Diagnostic(Severity.NOTE, code, where, found, "", consequence));
+  public void note(String key, Phrase where, Object... arguments) {
+    add(new Diagnostic(Severity.NOTE, key, where, List.of(arguments)));
+  }
+
+  /** The same of a file or an option. */
+  public void note(String key, String where, Object... arguments) {
+    note(key, Phrase.verbatim(where), arguments);
   }
 
   private void add(Diagnostic diagnostic) {

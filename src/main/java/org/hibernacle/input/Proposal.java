@@ -18,28 +18,17 @@ final class Proposal {
     boolean yes = row.choice(accept, Choice.YES_NO).orElse(false);
     if (row.isBlank(proposed)) {
       if (yes) {
-        row.warning(
-            Code.NOTHING_PROPOSED,
-            accept,
-            "an answer only where " + proposed.title() + " is filled in",
-            "there is nothing to accept");
+        row.warning(Code.NOTHING_PROPOSED, accept, proposed.title());
       }
       return OptionalDouble.empty();
     }
     if (!yes) {
-      row.note(
-          Code.NOT_ACCEPTED,
-          proposed.title() + " is not accepted",
-          "the figure so far is used; write yes under " + accept.title() + " to change it");
+      row.note(Code.NOT_ACCEPTED, proposed.title(), accept.title());
       return OptionalDouble.empty();
     }
     OptionalDouble figure = row.number(proposed, low, high);
     figure.ifPresent(
-        f ->
-            row.note(
-                Code.ACCEPTED,
-                proposed.title() + " is accepted",
-                FoundCell.plain(f) + " " + proposed.quantity().ours().symbol() + " is used"));
+        f -> row.note(Code.ACCEPTED, proposed.title(), f, proposed.quantity().ours().symbol()));
     return figure;
   }
 }

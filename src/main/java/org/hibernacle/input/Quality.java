@@ -6,16 +6,17 @@ import java.util.NavigableSet;
 import java.util.TreeSet;
 import org.hibernacle.model.DateSpan;
 import org.hibernacle.model.Gaps;
+import org.hibernacle.model.Phrase;
 import org.hibernacle.model.TemperatureSeries;
 
 /** Carries out what is to be done about days that are missing or hard to believe. */
 public final class Quality {
   private Quality() {}
 
-  /** The days of a series that are hard to believe, each with its reason, in words. */
+  /** The days of a series that are hard to believe, each with its reason, in English. */
   public static List<String> doubts(TemperatureSeries series) {
     return QualityCheck.of(series.days()).stream()
-        .map(doubt -> doubt.when() + ": " + doubt.rule() + " (" + doubt.found() + ")")
+        .map(doubt -> Phrase.of("doubt", doubt.when(), doubt.rule(), doubt.found()).toString())
         .toList();
   }
 
@@ -38,18 +39,12 @@ public final class Quality {
 
   private static void tell(
       Suspicion doubt, ReadSeries read, QualityPolicy policy, Problems problems) {
-    String where = read.where(doubt.days().get(0));
-    String found = doubt.when() + " with " + doubt.found() + ", " + doubt.rule();
+    Phrase where = read.where(doubt.days().get(0));
+    Object[] found = {doubt.when(), doubt.found(), doubt.rule()};
     switch (policy.suspect()) {
-      case REFUSE ->
-          problems.error(
-              "IN-420",
-              where,
-              found,
-              "believable days; --suspect drop leaves them out, --suspect keep uses them");
-      case KEEP ->
-          problems.warning("IN-420", where, found, "", "used as it stands, as --suspect keep asks");
-      case DROP -> problems.note("IN-421", where, found, "not used, as --suspect drop asks");
+      case REFUSE -> problems.error("IN-420.refused", where, found);
+      case KEEP -> problems.warning("IN-420.kept", where, found);
+      case DROP -> problems.note("IN-421.doubt", where, found);
     }
   }
 
@@ -62,33 +57,21 @@ public final class Quality {
     int days = Gaps.days(gap);
     int ofTheYear = days + joined.tailSet(gap.toExclusive().minusYears(1)).size();
     LocalDate last = gap.toExclusive().minusDays(1);
-    String missing =
-        (days == 1 ? gap.fromInclusive() + " is" : gap.fromInclusive() + " to " + last + " are")
-            + " missing";
-    String where = read.where(gap.fromInclusive());
+    Phrase missing =
+        days == 1
+            ? Phrase.of("day-missing", gap.fromInclusive())
+            : Phrase.of("days-missing", gap.fromInclusive(), last);
+    Phrase where = read.where(gap.fromInclusive());
     if (policy.gaps() == QualityPolicy.Gaps.REFUSE) {
-      problems.error(
-          "IN-422", where, missing, "every day, as --gaps refuse asks; --gaps join fills some");
+      problems.error("IN-422", where, missing);
     } else if (days > policy.joinDays()) {
-      problems.warning(
-          "IN-423",
-          where,
-          missing,
-          "gaps of at most " + policy.joinDays() + " days, as --gaps join asks",
-          "left as it is");
+      problems.warning("IN-423", where, missing, policy.joinDays());
     } else if (ofTheYear > QualityPolicy.MOST_JOINED_DAYS) {
-      problems.warning(
-          "IN-423",
-          where,
-          missing,
-          "at most "
-              + QualityPolicy.MOST_JOINED_DAYS
-              + " days within a year that --gaps join fills",
-          "left as it is");
+      problems.warning("IN-423.year", where, missing, QualityPolicy.MOST_JOINED_DAYS);
     } else {
       Gaps.bridge(read.days(), gap);
       gap.fromInclusive().datesUntil(gap.toExclusive()).forEach(joined::add);
-      problems.note("IN-424", where, missing, "filled by a straight line, as --gaps join asks");
+      problems.note("IN-424", where, missing);
     }
   }
 }

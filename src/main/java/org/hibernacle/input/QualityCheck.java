@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import org.hibernacle.model.DailyExtremes;
+import org.hibernacle.model.Phrase;
 
 /** Looks for days that are hard to believe; {@link QualityRule} has the reasons. */
 final class QualityCheck {
@@ -46,11 +47,12 @@ final class QualityCheck {
 
   private void add(QualityRule rule, int from, int to) {
     DailyExtremes first = days.get(from).air();
-    String air = DayFigures.round(first.minC()) + " to " + DayFigures.round(first.maxC()) + " °C";
-    add(rule, from, to, to - from > 1 ? air + " on the first of them" : air);
+    Phrase air =
+        Phrase.of("min-to-max", DayFigures.round(first.minC()), DayFigures.round(first.maxC()));
+    add(rule, from, to, to - from > 1 ? Phrase.of("on-the-first", air) : air);
   }
 
-  private void add(QualityRule rule, int from, int to, String stands) {
+  private void add(QualityRule rule, int from, int to, Phrase stands) {
     List<LocalDate> dates = days.subList(from, to).stream().map(Day::date).toList();
     found.add(new Suspicion(rule, dates, stands));
   }
@@ -144,8 +146,9 @@ final class QualityCheck {
     List<DailyExtremes> air = days.stream().map(Day::air).toList();
     for (CopiedDays.Copy copy : CopiedDays.in(air, this::joined)) {
       int last = copy.original() + copy.to() - copy.from() - 1;
-      String original = days.get(copy.original()).date() + " to " + days.get(last).date();
-      add(QualityRule.COPIED, copy.from(), copy.to(), "the figures of " + original);
+      Phrase original =
+          Phrase.of("figures-of", days.get(copy.original()).date(), days.get(last).date());
+      add(QualityRule.COPIED, copy.from(), copy.to(), original);
     }
   }
 

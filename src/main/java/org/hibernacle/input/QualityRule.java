@@ -8,36 +8,36 @@ package org.hibernacle.input;
  */
 enum QualityRule {
   /** Away from the days before and after, and back, by more than {@link #SPIKE_K}. Durre et al. */
-  SPIKE("a spike: more than 25 K away from the days before and after it"),
+  SPIKE,
 
   /**
    * Highest above every lowest, or lowest below every highest, of three days by {@link #RANGE_K} or
    * more. Durre et al.
    */
-  WIDE("40 K or more between the extremes of this day and all those beside it"),
+  WIDE,
 
   /**
    * Runs of {@link #COPIED_DAYS} or more days that stand elsewhere with the same figures. Durre et
    * al. compare whole months and years; a shorter run of both extremes is no chance either.
    */
-  COPIED("copied: the same figures as on earlier days, in the same order"),
+  COPIED,
 
   /**
    * {@link #DEVIATIONS} standard deviations or more from what the file has within a week of that
    * date in all years, or {@link #APART_K} or more from every other day of that calendar month.
    * Durre et al.
    */
-  OUTLIER("far from all that this file has at that time of the year"),
+  OUTLIER,
 
   /** The same lowest or highest on {@link #STREAK_DAYS} days in a row. Durre et al. */
-  STUCK("stuck: the very same figure for 20 days or longer"),
+  STUCK,
 
   /**
    * Days that fit their neighbours only with the other sign; common practice, no source. At both
    * joints the lowest leaps by more than {@link #SIGN_STEP_K}, the highest by two thirds of that,
    * and the middles are within {@link #SIGN_FIT_K} when turned.
    */
-  LOST_SIGN("a lost minus sign: the days around them fit only the same figures below zero");
+  LOST_SIGN;
 
   /** K. */
   static final double SPIKE_K = 25;
@@ -65,15 +65,4 @@ enum QualityRule {
 
   /** K. */
   static final double SIGN_FIT_K = 6;
-
-  private final String words;
-
-  QualityRule(String words) {
-    this.words = words;
-  }
-
-  @Override
-  public String toString() {
-    return words;
-  }
 }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.NavigableMap;
 import org.hibernacle.model.DailyExtremes;
+import org.hibernacle.model.Phrase;
 import org.hibernacle.model.TemperatureSeries;
 
 /**
@@ -23,9 +24,9 @@ record ReadSeries(
     NavigableMap<LocalDate, Origin> origins) {
 
   /** Where a day was read; where the days around it were if it was not. */
-  String where(LocalDate day) {
+  Phrase where(LocalDate day) {
     var entry = origins.floorEntry(day);
-    return String.valueOf((entry == null ? origins.firstEntry() : entry).getValue());
+    return (entry == null ? origins.firstEntry() : entry).getValue().where();
   }
 
   /** Leaves a day out. */

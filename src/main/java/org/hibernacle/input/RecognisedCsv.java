@@ -1,11 +1,13 @@
 package org.hibernacle.input;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.hibernacle.input.CsvLayout.Role;
+import org.hibernacle.model.Phrase;
 
 /**
  * A temperature file whose layout and columns are known.
@@ -39,11 +41,7 @@ record RecognisedCsv(
     if (values && !columns.has(Role.ELEMENT)) {
       told = Elements.inTitle(found.title());
       if (told.isEmpty()) {
-        problems.error(
-            "IN-403",
-            text.name() + ", line " + found.line(),
-            "values of which nothing says whether they are lowest or highest",
-            "the word minimum or maximum above the table, a column of elements, or --columns");
+        problems.error("IN-403", Phrase.of("where.line", text.name(), found.line()));
         return Optional.empty();
       }
     }
@@ -61,7 +59,7 @@ record RecognisedCsv(
   }
 
   /** The same with its units; reports an error where nothing tells them. */
-  RecognisedCsv withUnits(TemperatureCsv.Options options, String range, Problems problems) {
+  RecognisedCsv withUnits(TemperatureCsv.Options options, List<Object> range, Problems problems) {
     Map<Role, TemperatureUnit> units = new EnumMap<>(Role.class);
     for (Role role : columns.candidates().keySet()) {
       if (!role.isTemperature()) {
@@ -72,9 +70,8 @@ record RecognisedCsv(
         problems.error(
             "IN-308",
             headingOf(role),
-            "a heading without a unit" + (range.isEmpty() ? "" : ", and values " + range),
-            "a unit such as (°C) or (°F) in the heading, or --unit with one of "
-                + String.join(", ", TemperatureUnit.options()));
+            TemperatureUnit.options(),
+            range.isEmpty() ? "" : new Phrase("and-values", range));
         break;
       }
       units.put(role, unit.get());
@@ -97,11 +94,7 @@ record RecognisedCsv(
     Optional<TemperatureUnit> asked = options.unit();
     if (asked.isPresent() && inHeading.isPresent() && !asked.equals(inHeading)) {
       problems.warning(
-          "IN-309",
-          headingOf(role),
-          inHeading.get() + " in the heading but --unit " + asked.get().option(),
-          "the same unit in both",
-          "read as " + asked.get());
+          "IN-309", headingOf(role), inHeading.get(), asked.get().option(), asked.get());
     }
     return asked
         .or(() -> inHeading)
@@ -116,18 +109,14 @@ record RecognisedCsv(
     }
     Optional<SnowUnit> unit = SnowUnit.of(columns.heading(Role.SNOW).key(), units.get(Role.LOWEST));
     if (unit.isEmpty()) {
-      problems.warning(
-          "IN-334",
-          headingOf(Role.SNOW),
-          "a depth of snow without a unit",
-          "a unit such as (cm), (mm) or (in) in the heading",
-          "the column is not used, the ground counts as bare");
+      problems.warning("IN-334", headingOf(Role.SNOW));
     }
     return unit;
   }
 
-  private String headingOf(Role role) {
-    return name() + ", line " + line + ", \"" + columns.heading(role).written() + "\"";
+  private Phrase headingOf(Role role) {
+    return Phrase.of(
+        "where.heading", Phrase.of("where.line", name(), line), columns.heading(role).written());
   }
 
   String name() {
@@ -181,37 +170,40 @@ record RecognisedCsv(
   }
 
   /** What was recognised, in words. */
-  String describe() {
-    StringBuilder words = new StringBuilder("layout ").append(columns.layout().name());
+  List<Phrase> describe() {
+    List<Phrase> words = new ArrayList<>();
+    words.add(Phrase.of("csv.layout", columns.layout().name()));
     for (Role role : Role.values()) {
       boolean shown = columns.has(role) && role != Role.BESIDE && role != Role.PART;
-      if (!shown || (role == Role.SNOW && snow.isEmpty())) {
-        continue;
-      }
-      words.append(", ").append(role).append(" \"");
-      words.append(columns.heading(role).written()).append('"');
-      if (units.containsKey(role)) {
-        words.append(" in ").append(units.get(role));
-      }
-      if (role == Role.SNOW) {
-        snow.ifPresent(unit -> words.append(" in ").append(unit));
+      if (shown && (role != Role.SNOW || snow.isPresent())) {
+        String heading = columns.heading(role).written();
+        words.add(
+            unit(role)
+                .map(unit -> Phrase.of("csv.column-in", role, heading, unit))
+                .orElse(Phrase.of("csv.column", role, heading)));
       }
     }
     if (columns.has(Role.PART)) {
-      words.append(", ").append(columns.all(Role.PART).size()).append(" columns");
-      words.append(" in ").append(units.get(Role.PART));
+      int parts = columns.all(Role.PART).size();
+      unit(Role.PART).ifPresent(unit -> words.add(Phrase.of("csv.parts", parts, unit)));
     }
-    told.ifPresent(role -> words.append(", ").append(role).append(" as the lines above say"));
+    told.ifPresent(role -> words.add(Phrase.of("csv.told", role)));
     String between =
         switch (delimiter) {
-          case '\t' -> "tab";
-          case ';' -> "semicolon";
-          case '|' -> "stroke";
-          case CsvText.BLANKS -> "blanks";
-          case CsvText.POSITIONS -> "position";
-          default -> "comma";
+          case '\t' -> "csv.tab";
+          case ';' -> "csv.semicolon";
+          case '|' -> "csv.stroke";
+          case CsvText.BLANKS -> "csv.blanks";
+          case CsvText.POSITIONS -> "csv.position";
+          default -> "csv.comma";
         };
-    return words + ", parted by " + between + ", encoding " + text.encoding().charset().name();
+    words.add(Phrase.of("csv.parted", Phrase.of(between)));
+    words.add(Phrase.of("csv.encoding", text.encoding().charset().name()));
+    return words;
+  }
+
+  private Optional<Object> unit(Role role) {
+    return role == Role.SNOW ? snow.map(s -> s) : Optional.ofNullable(units.get(role));
   }
 
   /** {@code temps.csv, line 7}. */

@@ -10,7 +10,9 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.hibernacle.input.Quantity.Unit;
+import org.hibernacle.model.Phrase;
 
 /**
  * One row of a sheet (or all of Settings), read value by value. Whatever can not be read becomes an
@@ -33,8 +35,8 @@ final class Row {
   /** {@code 1,500}: a thousand and a half to some, one and a half to others. */
   private static final Pattern IN_DOUBT = Pattern.compile("[+-]?[1-9]\\d{0,2},\\d{3}");
 
-  private final String sheetWhere;
-  private final String rowName;
+  private final Phrase sheetWhere;
+  private final Phrase rowName;
   private final Map<Column, Entry> entries;
   private final Problems problems;
   private final Tally tally;
@@ -42,8 +44,8 @@ final class Row {
   private final Set<Column> failed = EnumSet.noneOf(Column.class);
 
   Row(
-      String sheetWhere,
-      String rowName,
+      Phrase sheetWhere,
+      Phrase rowName,
       Map<Column, Entry> entries,
       Problems problems,
       Tally tally,
@@ -62,14 +64,14 @@ final class Row {
   }
 
   /** File, sheet and cell; the row where there is no such column. */
-  String where(Column column) {
-    Entry entry = entries.get(column);
-    return sheetWhere + ", " + (entry == null ? rowName : entry.cell().address());
+  private Phrase where(Column column) {
+    return Phrase.of("where.in", sheetWhere, spot(column));
   }
 
-  /** File, sheet and row. */
-  String where() {
-    return sheetWhere + ", " + rowName;
+  /** The cell; the row where there is no such column. */
+  Object spot(Column column) {
+    Entry entry = entries.get(column);
+    return entry == null ? rowName : entry.cell().address();
   }
 
   boolean isBlank(Column column) {
@@ -98,44 +100,52 @@ final class Row {
   }
 
   /** The cell as text, or an error where there is nothing. */
-  Optional<String> required(Column column, String expected) {
+  Optional<String> required(Column column, String key) {
     if (isBlank(column)) {
-      missing(column, expected);
+      missing(key, column);
       return Optional.empty();
     }
     return usable(column).map(Row::text);
   }
 
-  /** Reports that nothing stands in a column that is needed. */
-  void missing(Column column, String expected) {
-    missing(Code.NOTHING_THERE, column, expected);
-  }
-
-  /** The same under another code. */
-  void missing(String code, Column column, String expected) {
+  /**
+   * Reports that nothing stands in a column that is needed.
+   *
+   * @param key of the message, whose first argument is the heading
+   * @param more arguments
+   */
+  void missing(String key, Column column, Object... more) {
     failed.add(column);
-    problems.error(code, where(column), heading(column) + " is empty", expected);
+    problems.error(key, where(column), with(more, heading(column)));
   }
 
-  /** Reports a value that was read but can not be right. */
-  void error(String code, Column column, String expected) {
+  /**
+   * Reports a value that was read but can not be right.
+   *
+   * @param key of the message, whose first arguments are the heading and the value
+   * @param more arguments
+   */
+  void error(String key, Column column, Object... more) {
     failed.add(column);
-    problems.error(code, where(column), quote(column), expected);
+    problems.error(key, where(column), with(more, heading(column), shown(column)));
   }
 
-  /** Reports a value together with what is used instead. */
-  void warning(String code, Column column, String expected, String consequence) {
-    problems.warning(code, where(column), quote(column), expected, consequence);
+  /** Reports a value together with what is used instead; the arguments are those of an error. */
+  void warning(String key, Column column, Object... more) {
+    problems.warning(key, where(column), with(more, heading(column), shown(column)));
   }
 
   /** Counts a note on this sheet. */
-  void note(String code, String found, String consequence) {
-    tally.add(code, sheetWhere, found, noun, consequence);
+  void note(String key, Object... arguments) {
+    tally.add(key, sheetWhere, noun, arguments);
   }
 
-  /** {@code Depth cm "abc"}. */
-  private String quote(Column column) {
-    return heading(column) + " \"" + FoundCell.shortened(text(column)) + "\"";
+  private String shown(Column column) {
+    return FoundCell.shortened(text(column));
+  }
+
+  private static Object[] with(Object[] more, Object... first) {
+    return Stream.concat(Arrays.stream(first), Arrays.stream(more)).toArray();
   }
 
   /**
@@ -157,21 +167,17 @@ final class Row {
         return OptionalDouble.of(ours);
       }
     }
-    String symbol = unit.symbol().isEmpty() ? "" : " " + unit.symbol();
     error(
-        Code.BAD_NUMBER,
+        written.isPresent() ? "IN-120.outside" : "IN-120.no-number",
         column,
-        "a number from "
-            + shown(unit.fromOurs(low))
-            + " to "
-            + shown(unit.fromOurs(high))
-            + symbol
-            + (written.isEmpty() ? ", with a point for decimals" : ""));
+        rounded(unit.fromOurs(low)),
+        rounded(unit.fromOurs(high)),
+        unit.symbol().isEmpty() ? "" : " " + unit.symbol());
     return OptionalDouble.empty();
   }
 
-  private static String shown(double bound) {
-    return FoundCell.plain(Math.round(bound * 100) / 100.0);
+  private static double rounded(double bound) {
+    return Math.round(bound * 100) / 100.0;
   }
 
   private OptionalDouble numberAsWritten(Column column, Entry entry) {
@@ -182,8 +188,7 @@ final class Row {
     if (!NUMBER.matcher(text).matches() || IN_DOUBT.matcher(text).matches()) {
       return OptionalDouble.empty();
     }
-    note(
-        Code.NUMBER_AS_TEXT, heading(column) + " holds a number as text", "it is read as a number");
+    note(Code.NUMBER_AS_TEXT, heading(column));
     return OptionalDouble.of(Double.parseDouble(text.replace(',', '.')));
   }
 
@@ -191,7 +196,7 @@ final class Row {
   double number(Column column, double low, double high, double otherwise) {
     if (isBlank(column)) {
       String symbol = column.quantity().ours().symbol();
-      useDefault(column, FoundCell.plain(otherwise) + (symbol.isEmpty() ? "" : " " + symbol));
+      useDefault(column, symbol.isEmpty() ? otherwise : Phrase.of("quantity", otherwise, symbol));
     }
     return number(column, low, high).orElse(otherwise);
   }
@@ -203,7 +208,7 @@ final class Row {
       return OptionalInt.empty();
     }
     if (number.getAsDouble() != Math.rint(number.getAsDouble())) {
-      error(Code.BAD_NUMBER, column, "a whole number from " + low + " to " + high);
+      error("IN-120.whole", column, low, high);
       return OptionalInt.empty();
     }
     return OptionalInt.of((int) number.getAsDouble());
@@ -212,7 +217,7 @@ final class Row {
   /** A whole number, or the default, which is noted. */
   int whole(Column column, int low, int high, int otherwise) {
     if (isBlank(column)) {
-      useDefault(column, Integer.toString(otherwise));
+      useDefault(column, otherwise);
     }
     return whole(column, low, high).orElse(otherwise);
   }
@@ -228,16 +233,16 @@ final class Row {
     }
     Optional<LocalDate> day = DayText.read(entry.get().cell().text());
     if (day.isPresent()) {
-      note(Code.DATE_AS_TEXT, heading(column) + " holds a date as text", "it is read as a date");
+      note(Code.DATE_AS_TEXT, heading(column));
     } else {
-      error(Code.BAD_DATE, column, DayText.EXPECTED);
+      error(Code.BAD_DATE, column);
     }
     return day;
   }
 
   /** One of the words of a list. */
   <T> Optional<T> choice(Column column, Choice<T> choice) {
-    return parsed(column, choice::find, Code.BAD_CHOICE, choice.expected());
+    return parsed(column, choice::find, Code.BAD_CHOICE, choice.words());
   }
 
   /** One of the words of a list, or the default, which is noted. */
@@ -250,18 +255,18 @@ final class Row {
 
   /** Text that a function understands. */
   <T> Optional<T> parsed(
-      Column column, Function<String, Optional<T>> parse, String code, String expected) {
+      Column column, Function<String, Optional<T>> parse, String key, Object... more) {
     Optional<String> text = usable(column).map(e -> e.cell().text());
     Optional<T> value = text.flatMap(parse);
     if (text.isPresent() && value.isEmpty()) {
-      error(code, column, expected);
+      error(key, column, more);
     }
     return value;
   }
 
   /** Notes that a default was used. */
-  void useDefault(Column column, String value) {
-    note(Code.DEFAULT, column.title() + " is empty", value + " is used");
+  void useDefault(Column column, Object value) {
+    note(Code.DEFAULT, column.title(), value);
   }
 
   private Optional<Entry> usable(Column column) {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.hibernacle.input.CsvLayout.Role;
+import org.hibernacle.model.Phrase;
 
 /** Counts what happened to the rows of one file, and tells it. */
 final class RowTally {
@@ -17,16 +18,16 @@ final class RowTally {
   private final Map<Role, Long> missing = new EnumMap<>(Role.class);
   private final TreeMap<String, Long> marked = new TreeMap<>();
   private Optional<LocalDate> before = Optional.empty();
-  private String firstBackwards = "";
-  private String closingLine = "";
+  private Optional<Origin> firstBackwards = Optional.empty();
+  private Optional<Phrase> closingLine = Optional.empty();
   private boolean zone;
   private long used;
+  private long otherMarks;
   private long otherStations;
   private long otherElements;
   private long severalDays;
   private long headingsAgain;
   private long repeated;
-  private long backwards;
 
   void otherStation() {
     otherStations++;
@@ -55,23 +56,23 @@ final class RowTally {
     if (marked.size() < MARKS_LISTED || marked.containsKey(mark)) {
       marked.merge(mark, 1L, Long::sum);
     } else {
-      marked.merge("others", 1L, Long::sum);
+      otherMarks++;
     }
   }
 
   /** Text that ends a table, unless rows follow. */
-  void closingLine(String where) {
-    closingLine = closingLine.isEmpty() ? where : closingLine;
+  void closingLine(Phrase where) {
+    closingLine = closingLine.or(() -> Optional.of(where));
   }
 
   void noClosingLine() {
-    closingLine = "";
+    closingLine = Optional.empty();
   }
 
   /** A row in good order of the station, whether or not its values are used. */
   void row(LocalDate day, Origin where) {
-    if (before.isPresent() && day.isBefore(before.get()) && backwards++ == 0) {
-      firstBackwards = where.toString();
+    if (before.isPresent() && day.isBefore(before.get()) && firstBackwards.isEmpty()) {
+      firstBackwards = Optional.of(where);
     }
     before = Optional.of(day);
   }
@@ -97,96 +98,58 @@ final class RowTally {
   void tell(RecognisedCsv csv, DateCells dates, Optional<ZoneId> asked, Problems problems) {
     String where = csv.name();
     if (csv.text().encoding().guessed()) {
-      problems.note(
-          "IN-303",
-          where,
-          "text that is not UTF-8",
-          "read as " + csv.text().encoding().shown() + "; --encoding tells another");
+      problems.note("IN-303", where, csv.text().encoding().shown());
     }
-    String days =
-        used == 0 ? "no row" : rows(used) + " from " + ends.first() + " to " + ends.last();
-    problems.note("IN-322", where, csv.describe() + ", dates " + dates.shown(), "read " + days);
+    Phrase days =
+        used == 0
+            ? Phrase.of("no-row")
+            : Phrase.of("rows-from-to", used, ends.first(), ends.last());
+    problems.note("IN-322", where, csv.describe(), dates.shown(), days);
     tellZone(csv, asked, problems);
     missing.forEach((role, count) -> tellMissing(csv, role, count, problems));
     marked.forEach(
-        (mark, count) ->
-            problems.warning(
-                "IN-405",
-                where,
-                values(count) + " marked \"" + mark + "\" by their source",
-                "values that passed its checks",
-                "not used"));
+        (mark, count) -> problems.warning("IN-405", where, count, Phrase.verbatim(mark)));
+    if (otherMarks > 0) {
+      problems.warning("IN-405", where, otherMarks, Phrase.of("other-marks"));
+    }
     if (severalDays > 0) {
-      problems.warning(
-          "IN-406", where, rows(severalDays) + " of several days", "one day a row", "not used");
+      problems.warning("IN-406", where, severalDays);
     }
-    if (backwards > 0) {
-      problems.note(
-          "IN-323",
-          firstBackwards,
-          "a date before that of the row above",
-          "rows were put in order");
-    }
-    if (repeated > 0) {
-      problems.note(
-          "IN-325", where, rows(repeated) + " with the values of an earlier row", "counted once");
-    }
-    if (otherStations > 0) {
-      problems.note("IN-329", where, rows(otherStations) + " of other stations", "not used");
-    }
-    if (otherElements > 0) {
-      problems.note("IN-407", where, rows(otherElements) + " of other elements", "not used");
-    }
-    if (headingsAgain > 0) {
-      problems.note("IN-408", where, rows(headingsAgain) + " with the headings again", "not used");
-    }
-    if (!closingLine.isEmpty()) {
-      problems.note("IN-408", closingLine, "text below the table", "not used");
+    firstBackwards.ifPresent(first -> problems.note("IN-323", first.where()));
+    tell("IN-325", where, repeated, problems);
+    tell("IN-329", where, otherStations, problems);
+    tell("IN-407", where, otherElements, problems);
+    tell("IN-408.headings", where, headingsAgain, problems);
+    closingLine.ifPresent(line -> problems.note("IN-408.below", line));
+  }
+
+  private static void tell(String key, String where, long rows, Problems problems) {
+    if (rows > 0) {
+      problems.note(key, where, rows);
     }
   }
 
   private void tellZone(RecognisedCsv csv, Optional<ZoneId> asked, Problems problems) {
     boolean timed = csv.columns().layout().shape().timed();
-    if (zone && timed) {
-      problems.note(
-          "IN-330",
-          csv.name(),
-          "times that name a zone, or are those of Greenwich",
-          asked
-              .map(to -> "shifted to the standard time of " + to)
-              .orElse(
-                  "their clock is used as it stands, days begin at its midnight; --zone shifts them"));
+    if (zone && timed && asked.isPresent()) {
+      problems.note("IN-330.shifted", csv.name(), asked.get());
+    } else if (zone && timed) {
+      problems.note("IN-330.times", csv.name());
     } else if (zone) {
-      problems.note(
-          "IN-330",
-          csv.name(),
-          "days of Greenwich",
-          "used as they stand; a night's lowest may belong to the date beside it");
+      problems.note("IN-330.days", csv.name());
     }
   }
 
   private static void tellMissing(RecognisedCsv csv, Role role, long count, Problems problems) {
     boolean named = csv.columns().has(role) && role != Role.PART;
-    String where =
-        csv.name() + (named ? ", \"" + csv.columns().heading(role).written() + "\"" : "");
+    Phrase where =
+        named
+            ? Phrase.of("where.heading", csv.name(), csv.columns().heading(role).written())
+            : Phrase.verbatim(csv.name());
     if (role == Role.SNOW) {
-      problems.note(
-          "IN-336", where, rows(count) + " without a depth of snow", "counted as bare ground");
+      problems.note("IN-336", where, count);
     } else {
-      problems.warning(
-          "IN-320",
-          where,
-          (role == Role.PART ? values(count) : rows(count)) + " without a reading",
-          role == Role.PART ? "a number on each day" : "a number in each row",
-          "taken as missing");
+      problems.warning(role == Role.PART ? "IN-320.values" : "IN-320", where, count);
     }
-  }
-
-  private static String rows(long count) {
-    return count == 1 ? "1 row" : count + " rows";
-  }
-
-  private static String values(long count) {
-    return count == 1 ? "1 value" : count + " values";
   }
 }

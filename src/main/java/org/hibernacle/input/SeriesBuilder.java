@@ -9,12 +9,14 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.hibernacle.model.DailyExtremes;
+import org.hibernacle.model.Phrase;
 
 /** Puts the rows of all files together, by day, and finds rows that contradict each other. */
 final class SeriesBuilder {
@@ -51,11 +53,7 @@ final class SeriesBuilder {
     DayFigures more = new DayFigures(minC, maxC);
     DayFigures before = days.getOrDefault(day, DayFigures.NONE);
     if (before.contradicts(more)) {
-      problems.error(
-          "IN-316",
-          where.toString(),
-          day + " with " + more.shown() + ", but an earlier row has " + before.shown(),
-          "each day once, or with the same values; --layout spells if rows are parts of a day");
+      problems.error("IN-316.days", where.where(), day, more.shown(), before.shown());
       return false;
     }
     days.put(day, before.with(more));
@@ -69,11 +67,7 @@ final class SeriesBuilder {
     PartOfDay before =
         parts.computeIfAbsent(day, d -> new TreeMap<>()).putIfAbsent(secondOfDay, part);
     if (before != null && !before.equals(part)) {
-      problems.error(
-          "IN-316",
-          where.toString(),
-          day + " " + time(secondOfDay) + " with other figures than an earlier row",
-          "each time once, or with the same values");
+      problems.error("IN-316.parts", where.where(), day, time(secondOfDay));
     }
     return part.equals(before);
   }
@@ -83,14 +77,7 @@ final class SeriesBuilder {
     Double before = snowCm.putIfAbsent(day, depthCm);
     if (before != null && before != depthCm) {
       problems.error(
-          "IN-316",
-          where.toString(),
-          day
-              + " with "
-              + DayFigures.round(depthCm)
-              + " cm of snow, but an earlier row has "
-              + DayFigures.round(before),
-          "each day once, or with the same values");
+          "IN-316.snow", where.where(), day, DayFigures.round(depthCm), DayFigures.round(before));
     }
   }
 
@@ -107,18 +94,12 @@ final class SeriesBuilder {
       }
       if (!clocksGoBack(day, secondOfDay)) {
         problems.error(
-            "IN-316",
-            where.toString(),
-            day
-                + " "
-                + time(secondOfDay)
-                + " with "
-                + DayFigures.round(airC)
-                + " °C, but an earlier row has "
-                + DayFigures.round(before.getAsDouble())
-                + " °C",
-            "each time once, or with the same value; --station or --columns if there are two probes,"
-                + " --zone if clocks went back");
+            "IN-316.times",
+            where.where(),
+            day,
+            time(secondOfDay),
+            DayFigures.round(airC),
+            DayFigures.round(before.getAsDouble()));
         return false;
       }
       hourTwice.add(day);
@@ -135,15 +116,7 @@ final class SeriesBuilder {
   /** Lets the day go that was read last; to be called at the end of each file too. */
   void close() {
     open.flatMap(day -> Optional.ofNullable(readings.get(day)).filter(r -> r.condense() < 0))
-        .ifPresent(
-            r ->
-                problems.error(
-                    "IN-316",
-                    String.valueOf(origins.get(open.get())),
-                    "readings of "
-                        + open.get()
-                        + " that an earlier part of the files has otherwise",
-                    "each time once, or with the same value; one file a station"));
+        .ifPresent(r -> problems.error("IN-316.readings", origin(open.get()), open.get()));
     open = Optional.empty();
   }
 
@@ -206,7 +179,7 @@ final class SeriesBuilder {
       return Optional.empty();
     }
     if (whole.isEmpty()) {
-      problems.error("IN-324", where, "no day with a temperature", "at least one");
+      problems.error("IN-324.temperature", where);
       return Optional.empty();
     }
     return Optional.of(new ReadSeries(station, whole, hours, snowCm, origins));
@@ -236,90 +209,55 @@ final class SeriesBuilder {
             new DailyExtremes(figures.minC().getAsDouble(), figures.maxC().getAsDouble()));
       }
     }
-    tellHalf(noLowest, "lowest", days.size(), where);
-    tellHalf(noHighest, "highest", days.size(), where);
+    tellHalf(noLowest, Phrase.of("lowest"), days.size(), where);
+    tellHalf(noHighest, Phrase.of("highest"), days.size(), where);
     return whole;
   }
 
   private void tellCrossed(LocalDate day, DayFigures figures) {
-    String where = String.valueOf(origins.get(day));
-    String found = day + " with a lowest above its highest: " + figures.shown();
     if (quality.drops()) {
-      problems.note("IN-421", where, found, "not used, as --suspect drop asks");
+      problems.note("IN-421.crossed-day", origin(day), day, figures.shown());
     } else {
-      problems.error(
-          "IN-315",
-          where,
-          found,
-          "the lowest not above the highest; --suspect drop leaves such days out");
+      problems.error("IN-315.day", origin(day), day, figures.shown());
     }
   }
 
-  private void tellHalf(Set<LocalDate> half, String what, int all, String where) {
+  private Phrase origin(LocalDate day) {
+    return Objects.requireNonNull(origins.get(day)).where();
+  }
+
+  private void tellHalf(Set<LocalDate> half, Phrase what, int all, String where) {
     if (half.isEmpty()) {
       return;
     }
     if (half.size() == all) {
-      problems.error(
-          "IN-409",
-          where,
-          "no " + what + " on any day",
-          "lowest and highest; give the file of the other one too");
+      problems.error("IN-409", where, what);
     } else {
-      problems.warning(
-          "IN-410",
-          where,
-          "days without a " + what + ": " + listed(half),
-          "lowest and highest of each day",
-          "these days count as missing");
+      problems.warning("IN-410", where, what, listed(half));
     }
   }
 
   private void tellIncomplete(Set<LocalDate> incomplete, String where) {
-    if (incomplete.isEmpty()) {
-      return;
+    if (!incomplete.isEmpty()) {
+      problems.warning(
+          "IN-321", where, listed(incomplete), DayReadings.LEAST_HOURS, DayReadings.LONGEST_GAP_H);
     }
-    problems.warning(
-        "IN-321",
-        where,
-        "days with too few readings: " + listed(incomplete),
-        "readings in "
-            + DayReadings.LEAST_HOURS
-            + " hours of a day and no gap of more than "
-            + DayReadings.LONGEST_GAP_H
-            + " hours",
-        "these days count as missing");
   }
 
   private void tellHourTwice(String where) {
     if (!hourTwice.isEmpty()) {
-      String when =
-          zone.isPresent() ? "times that come twice on " : "times that come twice early on Sunday ";
-      problems.note(
-          "IN-328",
-          where,
-          when + listed(hourTwice),
-          "taken for the hour that is repeated when clocks go back; both readings are used");
+      problems.note(zone.isPresent() ? "IN-328" : "IN-328.sunday", where, listed(hourTwice));
     }
   }
 
   private void tellHoursBridged(Set<LocalDate> hoursBridged, String where) {
     if (!hoursBridged.isEmpty()) {
-      problems.note(
-          "IN-337",
-          where,
-          "days that lack up to "
-              + (24 - DayReadings.LEAST_HOURS)
-              + " of their 24 hours: "
-              + listed(hoursBridged),
-          "straight lines fill them, as over the hour that clocks skip in spring");
+      problems.note("IN-337", where, 24 - DayReadings.LEAST_HOURS, listed(hoursBridged));
     }
   }
 
-  private static String listed(Collection<LocalDate> days) {
-    List<String> listed = days.stream().limit(LISTED_DAYS).map(LocalDate::toString).toList();
-    int more = days.size() - listed.size();
-    return String.join(", ", listed) + (more > 0 ? " and " + more + " more" : "");
+  private static Phrase listed(Collection<LocalDate> days) {
+    return Phrase.listed(days, LISTED_DAYS);
   }
 
   private static String time(int secondOfDay) {

@@ -31,10 +31,7 @@ final class SettingsRows {
 
   static Optional<Settings> read(Row row) {
     if (row.isBlank(Column.LATITUDE)) {
-      row.missing(
-          Code.NO_LATITUDE,
-          Column.LATITUDE,
-          "the site's latitude in degrees, negative in the south, e.g. 52.5; day length hangs on it");
+      row.missing(Code.NO_LATITUDE, Column.LATITUDE);
     }
     if (!row.isBlank(Column.SITE)) {
       ExampleRow.warn(row, Column.SITE);
@@ -67,11 +64,7 @@ final class SettingsRows {
     if (row.isBlank(Column.TIME_ZONE)) {
       row.useDefault(Column.TIME_ZONE, "UTC");
     }
-    return row.parsed(
-            Column.TIME_ZONE,
-            SettingsRows::zoneNamed,
-            Code.BAD_SETTING,
-            "a time zone such as Europe/Vienna, or UTC")
+    return row.parsed(Column.TIME_ZONE, SettingsRows::zoneNamed, "IN-151.zone")
         .orElse(ZoneId.of("UTC"));
   }
 
@@ -87,31 +80,16 @@ final class SettingsRows {
     if (row.isBlank(Column.MOVING_DAYS)) {
       row.useDefault(Column.MOVING_DAYS, "Saturday, Sunday");
     }
-    return row.parsed(
-            Column.MOVING_DAYS,
-            DayLists::weekdays,
-            Code.BAD_SETTING,
-            "weekdays such as \"Sat, Sun\", or \"weekend\", or \"any\"")
-        .orElse(WEEKEND);
+    return row.parsed(Column.MOVING_DAYS, DayLists::weekdays, "IN-151.weekdays").orElse(WEEKEND);
   }
 
   private static List<DateSpan> away(Row row) {
-    return row.parsed(
-            Column.AWAY,
-            DayLists::spans,
-            Code.BAD_SETTING,
-            "first and last day such as \"2026-12-20 to 2027-01-06\"; several with ; between")
-        .orElse(List.of());
+    return row.parsed(Column.AWAY, DayLists::spans, "IN-151.spans").orElse(List.of());
   }
 
   private static Set<LocalDate> extraMovingDays(Row row) {
     List<DateSpan> spans =
-        row.parsed(
-                Column.EXTRA_MOVING_DAYS,
-                DayLists::spans,
-                Code.BAD_SETTING,
-                "days such as \"2026-11-04\"; several with ; between")
-            .orElse(List.of());
+        row.parsed(Column.EXTRA_MOVING_DAYS, DayLists::spans, "IN-151.days").orElse(List.of());
     return spans.stream()
         .flatMap(span -> span.fromInclusive().datesUntil(span.toExclusive()))
         .limit(MOST_EXTRA_DAYS)
@@ -122,11 +100,7 @@ final class SettingsRows {
     if (row.isBlank(Column.LANGUAGE_TAG)) {
       row.useDefault(Column.LANGUAGE_TAG, "en-GB");
     }
-    return row.parsed(
-            Column.LANGUAGE_TAG,
-            SettingsRows::localeTagged,
-            Code.BAD_SETTING,
-            "a language tag such as en-GB or de-AT")
+    return row.parsed(Column.LANGUAGE_TAG, SettingsRows::localeTagged, "IN-151.language")
         .orElse(Locale.UK);
   }
 

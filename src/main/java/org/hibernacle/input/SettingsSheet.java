@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.hibernacle.input.FoundSheet.FoundRow;
+import org.hibernacle.model.Phrase;
 
 /** Finds the settings: names in the column {@code Setting}, what they are in {@code Value}. */
 final class SettingsSheet {
@@ -16,7 +17,7 @@ final class SettingsSheet {
   private final FoundSheet found;
   private final Problems problems;
   private final Tally tally;
-  private final List<String> unitless = new ArrayList<>();
+  private final List<Phrase> unitless = new ArrayList<>();
 
   SettingsSheet(FoundSheet found, Problems problems, Tally tally) {
     this.found = found;
@@ -38,11 +39,7 @@ final class SettingsSheet {
     OptionalInt name = column(headingIndex, "setting");
     OptionalInt value = column(headingIndex, "value");
     if (name.isEmpty() || value.isEmpty()) {
-      problems.error(
-          Code.MISSING_HEADING,
-          found.where(),
-          "no headings \"Setting\" and \"Value\"",
-          "these two headings in one row");
+      problems.error("IN-111.settings", found.where());
       return Optional.empty();
     }
     Map<Column, Row.Entry> entries = new EnumMap<>(Column.class);
@@ -50,14 +47,16 @@ final class SettingsSheet {
       add(entries, row.cells().get(name.getAsInt()), row.cells().get(value.getAsInt()));
     }
     if (!unitless.isEmpty()) {
-      problems.note(
-          Code.NO_UNIT,
-          found.where(),
-          "settings without a unit",
-          "read: " + String.join(", ", unitless));
+      problems.note("IN-115.settings", found.where(), unitless);
     }
     return Optional.of(
-        new Row(found.where(), "column Setting", entries, problems, tally, Tally.Noun.NOTHING));
+        new Row(
+            found.where(),
+            Phrase.of("where.column-setting"),
+            entries,
+            problems,
+            tally,
+            Tally.Noun.NOTHING));
   }
 
   private OptionalInt column(int rowIndex, String key) {
@@ -82,12 +81,13 @@ final class SettingsSheet {
     Row.Entry first = entries.putIfAbsent(setting, new Row.Entry(name.text(), unit, value));
     if (first != null) {
       problems.error(
-          Code.TWICE,
+          "IN-112.settings",
           found.where(name.address()),
-          "\"" + name.text() + "\" and \"" + first.heading() + "\" both mean " + setting.title(),
-          "one row for it");
+          name.text(),
+          first.heading(),
+          setting.title());
     } else if (setting.quantity().needsUnit() && meaning.get().unit().isEmpty()) {
-      unitless.add(name.text() + " in " + setting.quantity().ours().symbol());
+      unitless.add(Phrase.of("in-unit", name.text(), setting.quantity().ours().symbol()));
     }
   }
 
@@ -98,13 +98,12 @@ final class SettingsSheet {
     List<String> nearest =
         Nearest.of(
             name.text(), InventorySheet.SETTINGS.columns().stream().map(Column::title).toList(), 1);
-    problems.warning(
-        Code.UNKNOWN_SETTING,
-        found.where(name.address()),
-        "setting \"" + FoundCell.shortened(name.text()) + "\" is not one the program knows",
-        nearest.isEmpty()
-            ? "a setting of the blank form"
-            : "\"" + nearest.get(0) + "\" if that is meant",
-        "it is carried into the plan as it stands, and nothing is read from it");
+    Phrase where = found.where(name.address());
+    String shown = FoundCell.shortened(name.text());
+    if (nearest.isEmpty()) {
+      problems.warning(Code.UNKNOWN_SETTING, where, shown);
+    } else {
+      problems.warning("IN-150.nearest", where, shown, nearest.get(0));
+    }
   }
 }

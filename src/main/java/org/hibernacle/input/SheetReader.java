@@ -18,9 +18,6 @@ final class SheetReader {
   /** Most cells, blank ones within the width included. */
   static final int MOST_CELLS = 1_000_000;
 
-  private static final Tally.Noun ROW = new Tally.Noun("row", "rows");
-  private static final Tally.Noun COLUMN = new Tally.Noun("column", "columns");
-
   private final FoundSheet empty;
   private final Sheet sheet;
   private final Problems problems;
@@ -49,7 +46,7 @@ final class SheetReader {
       }
     }
     if ((long) width * found.size() > MOST_CELLS) {
-      tooLarge("the sheet has " + found.size() + " rows in " + width + " columns");
+      tooLarge("IN-441.rows", found.size(), width);
       return empty;
     }
     List<FoundRow> rows = found.stream().map(row -> new FoundRow(row.number(), fit(row))).toList();
@@ -71,7 +68,7 @@ final class SheetReader {
         continue;
       }
       if (number > MOST_ROWS || column >= MOST_COLUMNS) {
-        return tooLarge("something stands in " + value.address());
+        return tooLarge("IN-441.cell", value.address());
       }
       fill(read, number, column);
       read.add(value);
@@ -89,16 +86,10 @@ final class SheetReader {
     }
   }
 
-  private boolean tooLarge(String what) {
-    problems.error(
-        Code.SHEET_TOO_LARGE,
-        empty.where(),
-        what,
-        "at most "
-            + MOST_ROWS
-            + " rows, "
-            + MOST_COLUMNS
-            + " columns and a million cells; what is not needed can be deleted");
+  private boolean tooLarge(String key, Object... what) {
+    List<Object> arguments = new ArrayList<>(List.of(MOST_ROWS, MOST_COLUMNS));
+    arguments.addAll(List.of(what));
+    problems.error(key, empty.where(), arguments.toArray());
     return false;
   }
 
@@ -112,20 +103,19 @@ final class SheetReader {
    * What is folded away in an outline is not hidden: a mark at the edge of the sheet tells of it.
    */
   private void reportHidden() {
-    String consequence = "what stands there is read like anything else";
     int index = sheet.getWorkbook().getSheetIndex(sheet);
     if (sheet.getWorkbook().isSheetHidden(index) || sheet.getWorkbook().isSheetVeryHidden(index)) {
-      problems.note(Code.HIDDEN, empty.where(), "the sheet is hidden", consequence);
+      problems.note("IN-442.sheet", empty.where());
     }
     for (FoundRow row : found) {
       Row here = sheet.getRow(row.number() - 1);
       if (here.getZeroHeight() && here.getOutlineLevel() == 0) {
-        tally.add(Code.HIDDEN, empty.where(), "hidden is set", ROW, consequence);
+        tally.add(Code.HIDDEN, empty.where(), Tally.Noun.ROW);
       }
     }
     for (int column = 0; column < width; column++) {
       if (sheet.isColumnHidden(column) && sheet.getColumnOutlineLevel(column) == 0) {
-        tally.add(Code.HIDDEN, empty.where(), "hidden is set", COLUMN, consequence);
+        tally.add(Code.HIDDEN, empty.where(), Tally.Noun.COLUMN);
       }
     }
   }

@@ -11,6 +11,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.hibernacle.input.CsvLayout.Role;
+import org.hibernacle.model.Phrase;
 
 /**
  * A table with columns for several stations side by side.
@@ -112,20 +113,19 @@ record SideBySide(Map<String, List<CsvHeading>> byStation) {
   }
 
   /** For a message: which headings could be stations; empty if that is not likely. */
-  static String hint(List<CsvHeading> headings) {
-    List<String> names =
+  static Phrase hint(List<CsvHeading> headings) {
+    List<Phrase> names =
         headings.stream()
             .filter(h -> !h.key().isEmpty() && !isWhen(h))
-            .map(h -> "\"" + h.written() + "\"")
+            .map(h -> Phrase.quoted(h.written()))
             .toList();
     if (headings.isEmpty() || !isWhen(headings.get(0)) || names.size() < 2) {
-      return "";
+      return Phrase.verbatim("");
     }
-    String more = names.size() > LISTED ? ", ..." : "";
-    return "; or --station with one of "
-        + String.join(", ", names.stream().limit(LISTED).toList())
-        + more
-        + " where each column is a station";
+    List<Phrase> first = names.stream().limit(LISTED).toList();
+    return names.size() > LISTED
+        ? Phrase.of("station-columns-some", first)
+        : Phrase.of("station-columns", first);
   }
 
   List<String> stations() {

@@ -18,11 +18,14 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.hibernacle.model.Diagnostic;
+import org.hibernacle.model.Phrase;
 import org.hibernacle.model.Species;
 
 /** The species table: the built-in rows, and those of the keeper. */
 public final class SpeciesCatalogue {
   private static final String TABLE = "/species.csv";
+
+  private static final Phrase SPECIES_FILE = Phrase.verbatim("species.csv");
 
   private final List<Species> species;
   private final SpeciesNames names;
@@ -83,11 +86,11 @@ public final class SpeciesCatalogue {
     List<Species> rows = new ArrayList<>();
     try (CSVParser parser = CSVParser.builder().setReader(text).setFormat(format).get()) {
       for (CSVRecord record : parser) {
-        String line = "line " + parser.getCurrentLineNumber();
+        Phrase line = Phrase.of("line", parser.getCurrentLineNumber());
         Map<Column, Row.Entry> entries = new EnumMap<>(Column.class);
         record.toMap().forEach((heading, cell) -> put(entries, line, heading, cell));
-        Row row = new Row("species.csv", line, entries, problems, notCounted, Tally.Noun.NOTHING);
-        row.required(Column.TAXON, "a scientific name")
+        Row row = new Row(SPECIES_FILE, line, entries, problems, notCounted, Tally.Noun.NOTHING);
+        row.required(Column.TAXON, "IN-129.taxon")
             .flatMap(taxon -> new SpeciesRow(row, Optional.empty()).read(taxon, true))
             .ifPresent(rows::add);
       }
@@ -96,7 +99,7 @@ public final class SpeciesCatalogue {
   }
 
   private static void put(
-      Map<Column, Row.Entry> entries, String line, String heading, String cell) {
+      Map<Column, Row.Entry> entries, Phrase line, String heading, String cell) {
     Headings.Meaning meaning =
         Headings.meaning(InventorySheet.SPECIES, heading)
             .orElseThrow(() -> new IllegalStateException("species.csv has a column " + heading));

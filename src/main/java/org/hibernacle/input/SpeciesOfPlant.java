@@ -2,6 +2,7 @@ package org.hibernacle.input;
 
 import java.util.List;
 import java.util.Optional;
+import org.hibernacle.model.Phrase;
 import org.hibernacle.model.Plant.Trust;
 import org.hibernacle.model.Species;
 
@@ -42,38 +43,21 @@ final class SpeciesOfPlant {
     }
     if (match instanceof SpeciesMatch.Named named) {
       if (named.byCultivar()) {
-        row.note(
-            Code.ROW_BY_CULTIVAR,
-            "a cultivar has a row of its own in the species table, "
-                + named.species().taxon()
-                + ",",
-            "its figures are used");
+        row.note(Code.ROW_BY_CULTIVAR, named.species().taxon());
       }
       return Optional.of(new Recognised(named.species(), named.cultivar(), Trust.NAMED));
     }
     if (match instanceof SpeciesMatch.GenusOnly genus) {
       row.warning(
-          Code.GENUS_ONLY,
-          column,
-          "a species for figures of its own",
-          "the most cautious figures of "
-              + standingFor(genus.standingFor())
-              + " are used: root limit "
-              + FoundCell.plain(genus.cautious().rootLimitC())
-              + " °C");
+          Code.GENUS_ONLY, column, standingFor(genus.standingFor()), genus.cautious().rootLimitC());
       return Optional.of(new Recognised(genus.cautious(), "", Trust.GENUS_ONLY));
     }
     List<String> nearest = ((SpeciesMatch.Unknown) match).nearest();
-    row.error(
-        Code.UNKNOWN_SPECIES,
-        column,
-        "a name of the species table"
-            + Nearest.clause(nearest)
-            + ", a genus such as Acer sp., or a row of your own on the Species sheet");
+    row.error(Code.UNKNOWN_SPECIES, column, Nearest.clause(nearest));
     return Optional.empty();
   }
 
-  private static String standingFor(List<String> taxa) {
-    return taxa.size() <= 3 ? String.join(", ", taxa) : taxa.size() + " species of the table";
+  private static Object standingFor(List<String> taxa) {
+    return taxa.size() <= 3 ? taxa : Phrase.of("species-of-table", taxa.size());
   }
 }

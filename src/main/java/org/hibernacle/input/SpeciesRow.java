@@ -65,10 +65,7 @@ final class SpeciesRow {
     Optional<Foliage> foliage =
         needed(EVERGREEN, row.choice(EVERGREEN, Choice.EVERGREEN), Species::foliage);
     Optional<HardinessZone> zone =
-        needed(
-            ZONE,
-            row.parsed(ZONE, SpeciesRow::zone, Code.BAD_CHOICE, "a zone from 1a to 13b"),
-            Species::zone);
+        needed(ZONE, row.parsed(ZONE, SpeciesRow::zone, "IN-122.zone"), Species::zone);
     OptionalDouble acceptedC = Proposal.accepted(row, PROPOSED_LIMIT, ACCEPT_LIMIT, -60, 40);
     Optional<Double> rootLimitC =
         acceptedC.isPresent()
@@ -101,9 +98,8 @@ final class SpeciesRow {
                 light)
             .anyMatch(Optional::isEmpty);
     if (incomplete
-        || crossed(ROOT_LIMIT, rootLimitC.get() > unhardenedC.get(), "at or below the unhardened")
-        || crossed(
-            MIN_STORE, minStoreC.get() >= maxStoreC.get(), "below the highest of the store")) {
+        || crossed("IN-203.limit", ROOT_LIMIT, rootLimitC.get() > unhardenedC.get())
+        || crossed("IN-203.store", MIN_STORE, minStoreC.get() >= maxStoreC.get())) {
       return Optional.empty();
     }
     return Optional.of(
@@ -142,10 +138,10 @@ final class SpeciesRow {
     }
   }
 
-  private boolean crossed(Column column, boolean crossed, String expected) {
+  private boolean crossed(String key, Column column, boolean crossed) {
     if (crossed) {
       Column blamed = row.isBlank(column) ? Column.TAXON : column;
-      row.error(Code.SPECIES_CONTRADICTS, blamed, column.title() + " to be " + expected + " limit");
+      row.error(key, blamed, column.title());
     }
     return crossed;
   }
@@ -162,7 +158,7 @@ final class SpeciesRow {
       return read;
     }
     if (base.isEmpty()) {
-      row.missing(column, "a value, for the built-in table has no row to take it from");
+      row.missing("IN-129.value", column);
     }
     return base.map(ofBase);
   }
@@ -207,7 +203,7 @@ final class SpeciesRow {
       return base.flatMap(Species::rootKill);
     }
     if (relation.isEmpty() && row.isBlank(Column.ROOT_KILL_RELATION)) {
-      row.missing(Column.ROOT_KILL_RELATION, Choice.ROOT_KILL_RELATION.expected());
+      row.missing("IN-129.choice", Column.ROOT_KILL_RELATION, Choice.ROOT_KILL_RELATION.words());
     }
     return relation.map(
         r ->
@@ -226,12 +222,7 @@ final class SpeciesRow {
         new Portions(
             base.map(Species::chillPortionsLow).orElse(OptionalDouble.empty()),
             base.map(Species::chillPortionsHigh).orElse(OptionalDouble.empty()));
-    return row.parsed(
-            CHILL_PORTIONS,
-            SpeciesRow::portions,
-            Code.BAD_NUMBER,
-            "chill portions such as 50 or 24-82, at most 200")
-        .orElse(ofBase);
+    return row.parsed(CHILL_PORTIONS, SpeciesRow::portions, "IN-120.portions").orElse(ofBase);
   }
 
   private static Optional<Portions> portions(String text) {

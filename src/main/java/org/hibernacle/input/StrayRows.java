@@ -29,16 +29,12 @@ final class StrayRows {
   boolean takesUp(CsvText.Row row, Runnable tell) {
     long filled = row.cells().stream().filter(cell -> !cell.isEmpty()).count();
     if (filled == 1 && !row.cells().get(0).isEmpty() && !startsLikeADate(row.cells().get(0))) {
-      tally.closingLine(csv.where(row).toString());
+      tally.closingLine(csv.where(row).where());
       waiting = waiting.or(() -> Optional.of(tell));
       return true;
     }
     if (isAnotherTable(row.cells())) {
-      problems.error(
-          "IN-404",
-          csv.where(row).toString(),
-          "the headings of another table",
-          "one table a file; give them in files of their own");
+      problems.error("IN-404", csv.where(row).where());
       return false;
     }
     tell.run();

@@ -1,23 +1,38 @@
 package org.hibernacle.input;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import org.hibernacle.model.Phrase;
 
 /** Counts equal remarks, so that forty plants with one default make one note. */
 final class Tally {
   /**
    * What is counted.
    *
-   * @param one a single one: {@code plant}
-   * @param many several: {@code plants}
+   * @param key of the phrase that tells how many, such as {@code for 3 plants}
+   * @param more arguments of it
    */
-  record Noun(String one, String many) {
-    static final Noun PLANT = new Noun("plant", "plants");
-    static final Noun CELL = new Noun("cell", "cells");
-    static final Noun NOTHING = new Noun("", "");
+  record Noun(String key, List<Object> more) {
+    static final Noun PLANT = new Noun("for-plants");
+    static final Noun CELL = new Noun("for-cells");
+    static final Noun ROW = new Noun("for-rows");
+    static final Noun COLUMN = new Noun("for-columns");
+    static final Noun NOTHING = new Noun("");
+
+    Noun(String key, Object... more) {
+      this(key, List.of(more));
+    }
+
+    Phrase counted(int count) {
+      List<Object> arguments = new ArrayList<>(more);
+      arguments.add(0, count);
+      return key.isEmpty() ? Phrase.verbatim("") : new Phrase(key, arguments);
+    }
   }
 
-  private record Remark(String code, String where, String found, Noun noun, String consequence) {}
+  private record Remark(String key, Phrase where, Noun noun, List<Object> arguments) {}
 
   private final Problems problems;
   private final Map<Remark, Integer> counts = new LinkedHashMap<>();
@@ -26,26 +41,19 @@ final class Tally {
     this.problems = problems;
   }
 
-  /** Counts one more remark: {@code found} "Wind is empty", {@code consequence} "open is used". */
-  void add(String code, String where, String found, Noun noun, String consequence) {
-    counts.merge(new Remark(code, where, found, noun, consequence), 1, Integer::sum);
+  /** Counts one more remark; how many there were is the last argument of its texts. */
+  void add(String key, Phrase where, Noun noun, Object... arguments) {
+    counts.merge(new Remark(key, where, noun, List.of(arguments)), 1, Integer::sum);
   }
 
   /** Hands the notes on, one a different remark. */
   void close() {
     counts.forEach(
-        (remark, count) ->
-            problems.note(
-                remark.code(),
-                remark.where(),
-                remark.noun().equals(Noun.NOTHING)
-                    ? remark.found()
-                    : remark.found() + " for " + count(count, remark.noun()),
-                remark.consequence()));
+        (remark, count) -> {
+          List<Object> arguments = new ArrayList<>(remark.arguments());
+          arguments.add(remark.noun().counted(count));
+          problems.note(remark.key(), remark.where(), arguments.toArray());
+        });
     counts.clear();
-  }
-
-  private static String count(int count, Noun noun) {
-    return count + " " + (count == 1 ? noun.one() : noun.many());
   }
 }

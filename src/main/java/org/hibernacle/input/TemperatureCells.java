@@ -2,8 +2,10 @@ package org.hibernacle.input;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.hibernacle.input.CsvLayout.Role;
 import org.hibernacle.input.MarkRule.Marked;
+import org.hibernacle.model.Phrase;
 
 /** Reads the figures of one file and tells those that can not be right. */
 final class TemperatureCells {
@@ -45,7 +47,7 @@ final class TemperatureCells {
     }
     OptionalDouble number = NumberCell.number(marked.value());
     if (number.isEmpty()) {
-      error("IN-313", row, column, "a number such as -3.5");
+      error("IN-313", row, column);
       return number;
     }
     TemperatureUnit unit = csv.units().getOrDefault(role, TemperatureUnit.C);
@@ -53,38 +55,31 @@ final class TemperatureCells {
     if (airC >= COLDEST_C && airC <= WARMEST_C) {
       return OptionalDouble.of(airC);
     }
-    String expected = "air of " + COLDEST_C + " to " + WARMEST_C + " °C";
-    String read = unit == TemperatureUnit.C ? "" : ", read as " + unit;
     if (quality.drops()) {
-      tellDropped(row, "\"" + row.cells().get(column) + "\" where " + expected + " is possible");
+      tellDropped("IN-421.impossible", row, row.cells().get(column), COLDEST_C, WARMEST_C);
+    } else if (unit == TemperatureUnit.C) {
+      error("IN-314", row, column, COLDEST_C, WARMEST_C);
     } else {
-      error("IN-314", row, column, expected + read + "; --suspect drop leaves such values out");
+      error("IN-314.unit", row, column, COLDEST_C, WARMEST_C, unit);
     }
     return OptionalDouble.empty();
   }
 
   /** Tells a lowest above the highest of the same row. */
   void tellCrossed(CsvText.Row row) {
-    String found =
-        "a lowest of "
-            + csv.columns().cell(Role.LOWEST, row).orElse("")
-            + " above a highest of "
-            + csv.columns().cell(Role.HIGHEST, row).orElse("");
+    String lowest = csv.columns().cell(Role.LOWEST, row).orElse("");
+    String highest = csv.columns().cell(Role.HIGHEST, row).orElse("");
     if (quality.drops()) {
-      tellDropped(row, found);
+      tellDropped("IN-421.crossed", row, lowest, highest);
     } else {
-      problems.error(
-          "IN-315",
-          csv.where(row).toString(),
-          found,
-          "the lowest not above the highest; --suspect drop leaves such days out");
+      problems.error("IN-315", csv.where(row).where(), lowest, highest);
     }
   }
 
   /** Tells a figure on a day that no month has, such as 30 February. */
   void expectNothing(CsvText.Row row, int column) {
     if (!NumberCell.missing(row.cells().get(column))) {
-      error("IN-310", row, column, "an empty cell, since there is no such day");
+      error("IN-310.no-such-day", row, column);
     }
   }
 
@@ -116,23 +111,29 @@ final class TemperatureCells {
     }
     OptionalDouble number = NumberCell.number(cell);
     if (number.isEmpty()) {
-      error("IN-313", row, column, "a depth such as 12");
+      error("IN-313.snow", row, column);
       return number;
     }
     double depthCm = unit.toCm(number.getAsDouble());
     if (depthCm < 0 || depthCm > DEEPEST_SNOW_CM) {
-      error("IN-335", row, column, "snow of 0 to 1200 cm, read as " + unit);
+      error("IN-335", row, column, DEEPEST_SNOW_CM, unit);
       return OptionalDouble.empty();
     }
     return OptionalDouble.of(depthCm);
   }
 
-  private void tellDropped(CsvText.Row row, String found) {
-    problems.note("IN-421", csv.where(row).toString(), found, "not used, as --suspect drop asks");
+  private void tellDropped(String key, CsvText.Row row, Object... found) {
+    problems.note(key, csv.where(row).where(), found);
   }
 
-  private void error(String code, CsvText.Row row, int column, String expected) {
-    String where = csv.where(row) + ", \"" + csv.columns().headings().get(column).written() + "\"";
-    problems.error(code, where, "\"" + row.cells().get(column) + "\"", expected);
+  /** An error whose first argument is the cell. */
+  private void error(String key, CsvText.Row row, int column, Object... more) {
+    Phrase where =
+        Phrase.of(
+            "where.heading",
+            csv.where(row).where(),
+            csv.columns().headings().get(column).written());
+    Stream<Object> cell = Stream.of(row.cells().get(column));
+    problems.error(key, where, Stream.concat(cell, Stream.of(more)).toArray());
   }
 }

@@ -168,15 +168,11 @@ public final class TemperatureCsv {
 
   private Optional<TemperatureSeries> whole(ReadSeries read, String where) {
     if (read.days().isEmpty()) {
-      problems.error("IN-324", where, "no day that could be used", "at least one");
+      problems.error("IN-324", where);
       return Optional.empty();
     }
     if (Plausibility.isMonthly(read.days().navigableKeySet())) {
-      problems.error(
-          "IN-402",
-          where,
-          "one date a month",
-          "days: means of a month do not tell how cold a night was");
+      problems.error("IN-402.monthly", where);
       return Optional.empty();
     }
     TemperatureSeries series = read.series();
@@ -222,9 +218,7 @@ public final class TemperatureCsv {
     if (tables.isEmpty()) {
       others.forEach(source -> recognise(source, problems));
     } else {
-      others.forEach(
-          source ->
-              problems.note("IN-411", source.name(), "no table of temperatures", "passed over"));
+      others.forEach(source -> problems.note("IN-411", source.name()));
     }
     return tables;
   }
@@ -280,12 +274,7 @@ public final class TemperatureCsv {
     if (options.columns().isPresent()) {
       Optional<CsvLayout> columns = ColumnOrder.layout(options.columns().get());
       if (columns.isEmpty()) {
-        problems.error(
-            "IN-412",
-            "--columns",
-            "\"" + options.columns().get() + "\"",
-            "a date, and lowest or highest or both, or one temperature, or element and value; from "
-                + ColumnOrder.words());
+        problems.error("IN-412", "--columns", options.columns().get());
       }
       return columns.map(List::of).orElse(usual);
     }
@@ -294,11 +283,7 @@ public final class TemperatureCsv {
     }
     Optional<CsvLayout> named = CsvLayouts.named(options.layout().get());
     if (named.isEmpty()) {
-      problems.error(
-          "IN-326",
-          "--layout",
-          "\"" + options.layout().get() + "\"",
-          "one of " + String.join(", ", layoutNames()));
+      problems.error("IN-326", "--layout", options.layout().get(), layoutNames());
     }
     return named.map(List::of).orElse(usual);
   }
@@ -310,11 +295,7 @@ public final class TemperatureCsv {
     try {
       return Optional.of(GivenDateFormat.rule(options.dateFormat().get()));
     } catch (IllegalArgumentException e) {
-      problems.error(
-          "IN-327",
-          "--date-format",
-          "\"" + options.dateFormat().get() + "\"",
-          "letters such as d.M.yyyy, MM/dd/yyyy HH:mm or dd-MMM-yy, or " + DayNumber.OPTION);
+      problems.error("IN-327", "--date-format", options.dateFormat().get(), DayNumber.OPTION);
       return Optional.empty();
     }
   }

@@ -6,8 +6,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.hibernacle.input.CsvLayout.Role;
 import org.hibernacle.input.CsvLayout.Shape;
+import org.hibernacle.model.Phrase;
 
 /** Reads the values of one recognised file into the series, checking each row. */
 final class TemperatureRows implements Predicate<CsvText.Row> {
@@ -56,8 +58,7 @@ final class TemperatureRows implements Predicate<CsvText.Row> {
     }
     Optional<Stamp> stamp = dates.read(row);
     if (stamp.isEmpty()) {
-      return strays.takesUp(
-          row, () -> error("IN-310", row, dates.role(), "a date written " + dates.shown()));
+      return strays.takesUp(row, () -> error("IN-310.written", row, dates.role(), dates.shown()));
     }
     strays.rowGood();
     timed(row, stamp.get()).ifPresent(s -> read(row, s));
@@ -71,12 +72,7 @@ final class TemperatureRows implements Predicate<CsvText.Row> {
 
   private void tellWidth(CsvText.Row row) {
     problems.error(
-        "IN-312",
-        csv.where(row).toString(),
-        row.cells().size() + (row.cells().size() == 1 ? " cell" : " cells"),
-        csv.columns().headings().size()
-            + " as in the heading; a decimal comma needs another"
-            + " delimiter or quotes");
+        "IN-312", csv.where(row).where(), row.cells().size(), csv.columns().headings().size());
   }
 
   /**
@@ -88,12 +84,12 @@ final class TemperatureRows implements Predicate<CsvText.Row> {
     }
     Optional<String> time = csv.columns().cell(Role.TIME, row);
     if (time.isEmpty()) {
-      error("IN-310", row, dates.role(), "a date with its time, such as 2025-01-14 06:30");
+      error("IN-310.time-lacks", row, dates.role());
       return Optional.empty();
     }
     Optional<Stamp> timed = TimeOfDay.of(time.get()).map(stamp::at);
     if (timed.isEmpty()) {
-      error("IN-310", row, Role.TIME, "a time such as 06:30 or 6:30 AM");
+      error("IN-310.time", row, Role.TIME);
     }
     return timed;
   }
@@ -185,7 +181,7 @@ final class TemperatureRows implements Predicate<CsvText.Row> {
     OptionalInt fixed = months ? dates.small(row, Role.DAY) : dates.month(row);
     if (year.isEmpty() || fixed.isEmpty()) {
       Role faulty = year.isEmpty() ? Role.YEAR : months ? Role.DAY : Role.MONTH;
-      strays.takesUp(row, () -> error("IN-310", row, faulty, "a number"));
+      strays.takesUp(row, () -> error("IN-310.number", row, faulty));
       return;
     }
     strays.rowGood();
@@ -236,9 +232,11 @@ final class TemperatureRows implements Predicate<CsvText.Row> {
     tally.used(stamp.day(), again);
   }
 
-  private void error(String code, CsvText.Row row, Role role, String expected) {
-    String where = csv.where(row) + ", \"" + csv.columns().heading(role).written() + "\"";
-    String cell = csv.columns().cell(role, row).orElse("");
-    problems.error(code, where, "\"" + cell + "\"", expected);
+  /** An error whose first argument is the cell. */
+  private void error(String key, CsvText.Row row, Role role, Object... more) {
+    Phrase where =
+        Phrase.of("where.heading", csv.where(row).where(), csv.columns().heading(role).written());
+    Stream<Object> cell = Stream.of(csv.columns().cell(role, row).orElse(""));
+    problems.error(key, where, Stream.concat(cell, Stream.of(more)).toArray());
   }
 }

@@ -12,14 +12,10 @@ final class UniqueNames {
    * @param seen keys met so far, with the cell of each; the row's is added
    * @param key of this row's name
    */
-  static void check(Map<String, String> seen, String key, Row row, Column column) {
-    String before = seen.putIfAbsent(key, row.where(column));
+  static void check(Map<String, Object> seen, String key, Row row, Column column) {
+    Object before = seen.putIfAbsent(key, row.spot(column));
     if (before != null) {
-      row.error(
-          Code.DUPLICATE_NAME,
-          column,
-          "a name of its own; the same stands in "
-              + before.substring(before.lastIndexOf(", ") + 2));
+      row.error(Code.DUPLICATE_NAME, column, before);
     }
   }
 }

@@ -13,6 +13,7 @@ import org.apache.poi.openxml4j.util.ZipSecureFile;
 import org.apache.poi.poifs.filesystem.FileMagic;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.hibernacle.model.Phrase;
 
 /** Opens a workbook from its bytes, so that the file itself is never written to. */
 final class WorkbookFile {
@@ -42,17 +43,13 @@ final class WorkbookFile {
    *
    * @param expected kind of file, for messages
    */
-  static <T> Optional<T> read(Path file, String expected, Problems problems, Reading<T> reading) {
+  static <T> Optional<T> read(Path file, Phrase expected, Problems problems, Reading<T> reading) {
     try (InputStream in = Files.newInputStream(file)) {
       return reading.from(in);
     } catch (NoSuchFileException e) {
-      problems.error(Code.UNREADABLE_FILE, file.toString(), "there is no such file", expected);
+      problems.error("IN-101.none", file.toString(), expected);
     } catch (IOException e) {
-      problems.error(
-          Code.UNREADABLE_FILE,
-          file.toString(),
-          "the file can not be read (" + e.getMessage() + ")",
-          "a file this account may read");
+      problems.error(Code.UNREADABLE_FILE, file.toString(), String.valueOf(e.getMessage()));
     }
     return Optional.empty();
   }
@@ -67,16 +64,11 @@ final class WorkbookFile {
       throws IOException {
     byte[] bytes = in.readNBytes(LARGEST + 1);
     if (bytes.length == 0) {
-      problems.error(
-          Code.EMPTY_FILE,
-          file,
-          "the file is empty",
-          "a workbook; \"hibernacle blank DIR\" writes one to fill in");
+      problems.error(Code.EMPTY_FILE, file);
       return Optional.empty();
     }
     if (bytes.length > LARGEST) {
-      problems.error(
-          Code.TOO_LARGE, file, "the file is larger than 64 MB", "an inventory of at most 64 MB");
+      problems.error("IN-440.file", file);
       return Optional.empty();
     }
     return switch (FileMagic.valueOf(bytes)) {
@@ -89,27 +81,15 @@ final class WorkbookFile {
   private static Optional<XSSFWorkbook> parse(byte[] bytes, String file, Problems problems) {
     WorkbookParts parts = WorkbookParts.of(bytes);
     if (parts.kind().isPresent()) {
-      problems.error(
-          Code.NOT_A_WORKBOOK,
-          file,
-          "this is " + parts.kind().get(),
-          "an .xlsx workbook; opened in a spreadsheet program it can be saved as one");
+      problems.error(Code.NOT_A_WORKBOOK, file, parts.kind().get());
       return Optional.empty();
     }
     if (parts.tooLarge()) {
-      problems.error(
-          Code.TOO_LARGE,
-          file,
-          "the file unpacks to more than 64 MB, or to more than 1000 parts",
-          "an inventory; pictures and other sheets can be moved to a workbook of their own");
+      problems.error("IN-440.parts", file);
       return Optional.empty();
     }
     if (parts.tooMany().isPresent()) {
-      problems.error(
-          Code.TOO_MUCH,
-          file,
-          "the part " + parts.tooMany().get(),
-          "an inventory; what is needed copied into a new workbook, without what is not");
+      problems.error(Code.TOO_MUCH, file, parts.tooMany().get());
       return Optional.empty();
     }
     if (!parts.whole() || !hasEnd(bytes)) {
@@ -133,11 +113,7 @@ final class WorkbookFile {
   }
 
   private static Optional<XSSFWorkbook> refuseDamaged(String file, Problems problems) {
-    problems.error(
-        Code.DAMAGED,
-        file,
-        "the file can not be read as an .xlsx workbook; it is damaged or of another kind",
-        "a workbook that opens in a spreadsheet program, saved there as .xlsx");
+    problems.error(Code.DAMAGED, file);
     return Optional.empty();
   }
 
@@ -155,17 +131,9 @@ final class WorkbookFile {
   private static Optional<XSSFWorkbook> refuseOldContainer(
       byte[] bytes, String file, Problems problems) {
     if (isEncrypted(bytes)) {
-      problems.error(
-          Code.ENCRYPTED,
-          file,
-          "the workbook is protected with a password",
-          "a copy saved without a password for opening");
+      problems.error(Code.ENCRYPTED, file);
     } else {
-      problems.error(
-          Code.OLD_WORKBOOK,
-          file,
-          "this is an .xls workbook or another old office file",
-          "the same workbook opened in a spreadsheet program and saved as .xlsx");
+      problems.error(Code.OLD_WORKBOOK, file);
     }
     return Optional.empty();
   }
@@ -179,13 +147,7 @@ final class WorkbookFile {
   }
 
   private static Optional<XSSFWorkbook> refuseOther(byte[] bytes, String file, Problems problems) {
-    problems.error(
-        Code.NOT_A_WORKBOOK,
-        file,
-        looksLikeText(bytes)
-            ? "this is a text file, perhaps a CSV file that was renamed"
-            : "this is not a workbook",
-        "an .xlsx workbook; a CSV file has to be opened in a spreadsheet program and saved as .xlsx");
+    problems.error(looksLikeText(bytes) ? "IN-103.text" : "IN-103.other", file);
     return Optional.empty();
   }
 

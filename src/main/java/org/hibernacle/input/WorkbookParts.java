@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
+import org.hibernacle.model.Phrase;
 
 /**
  * What an archive that may be a workbook unpacks to, counted without keeping it: whatever it claims
@@ -19,7 +20,7 @@ import java.util.zip.ZipInputStream;
  * @param kind what else it is than an .xlsx workbook, if that is known
  */
 record WorkbookParts(
-    boolean whole, boolean tooLarge, Optional<String> tooMany, Optional<String> kind) {
+    boolean whole, boolean tooLarge, Optional<Phrase> tooMany, Optional<Phrase> kind) {
   /** Most bytes that all parts together may unpack to. */
   static final long LARGEST = 64L << 20;
 
@@ -35,7 +36,7 @@ record WorkbookParts(
   private static final String STRICT = "http://purl.oclc.org/ooxml/";
 
   static WorkbookParts of(byte[] archive) {
-    Optional<String> kind = Optional.empty();
+    Optional<Phrase> kind = Optional.empty();
     try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(archive))) {
       MarkupCount markup = new MarkupCount();
       long unpacked = 0;
@@ -53,10 +54,10 @@ record WorkbookParts(
         if (unpacked > LARGEST || ++parts > MOST_PARTS) {
           return new WorkbookParts(true, true, Optional.empty(), kind);
         }
-        Optional<String> beyond = markup.beyond();
+        Optional<Phrase> beyond = markup.beyond();
         if (beyond.isPresent()) {
           return new WorkbookParts(
-              true, false, beyond.map(what -> part.getName() + " holds " + what), kind);
+              true, false, beyond.map(what -> Phrase.of("holds", part.getName(), what)), kind);
         }
       }
       return new WorkbookParts(true, false, Optional.empty(), kind);
@@ -81,17 +82,17 @@ record WorkbookParts(
     return skipped;
   }
 
-  private static Optional<String> kind(String part, String head) {
+  private static Optional<Phrase> kind(String part, String head) {
     return switch (part) {
       case "mimetype" ->
           head.startsWith("application/vnd.oasis.opendocument")
-              ? Optional.of("an OpenDocument file such as .ods")
+              ? Optional.of(Phrase.of("kind.ods"))
               : Optional.empty();
-      case "xl/workbook.bin" -> Optional.of("a binary workbook (.xlsb)");
+      case "xl/workbook.bin" -> Optional.of(Phrase.of("kind.xlsb"));
       case "xl/workbook.xml" ->
-          head.contains(STRICT) ? Optional.of("a \"Strict Open XML\" workbook") : Optional.empty();
-      case "word/document.xml" -> Optional.of("a text document, not a workbook");
-      case "ppt/presentation.xml" -> Optional.of("a presentation, not a workbook");
+          head.contains(STRICT) ? Optional.of(Phrase.of("kind.strict")) : Optional.empty();
+      case "word/document.xml" -> Optional.of(Phrase.of("kind.document"));
+      case "ppt/presentation.xml" -> Optional.of(Phrase.of("kind.presentation"));
       default -> Optional.empty();
     };
   }

@@ -17,7 +17,7 @@ import java.util.List;
  * @param plantIds which plants; empty for all of the place
  */
 public record Tick(
-    String where,
+    Phrase where,
     String mark,
     boolean moving,
     String kind,

@@ -3,7 +3,6 @@ package org.hibernacle.planning;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -11,94 +10,76 @@ import java.util.stream.Collectors;
 import org.hibernacle.climate.SeasonSoFar;
 import org.hibernacle.climate.UsableWinter;
 import org.hibernacle.climate.WinterSelection;
+import org.hibernacle.model.DateSpan;
 import org.hibernacle.model.Diagnostic;
 import org.hibernacle.model.Diagnostic.Severity;
 import org.hibernacle.model.Inventory;
 import org.hibernacle.model.MoveMade;
 import org.hibernacle.model.MovePlanned;
+import org.hibernacle.model.Phrase;
 import org.hibernacle.model.Plant;
+import org.hibernacle.model.Season;
 import org.hibernacle.model.Settings.Units;
 import org.hibernacle.model.TemperatureSeries;
 import org.hibernacle.thermal.ModelError;
 import org.hibernacle.thermal.PlaceBase;
 
 /**
- * Says what the plan assumed and what it had to leave out. Codes are listed in docs/messages.md.
+ * Says what the plan assumed and what it had to leave out. Codes are listed in docs/messages.md,
+ * their texts stand in messages.properties.
  */
 final class PlanNotes {
   /** Days ahead beyond which forecasts of the air tell little; common practice, no source. */
   private static final int LONG_FORECAST_DAYS = 10;
+
+  private static final Phrase TEMPERATURES = Phrase.of("where.temperatures");
 
   private final List<Diagnostic> notes = new ArrayList<>();
 
   void selection(WinterSelection selection) {
     snow(selection.series());
     for (WinterSelection.LeftOut out : selection.leftOut()) {
-      String why =
-          switch (out.reason()) {
-            case FILE_STARTS_TOO_LATE -> "the file starts too late for it";
-            case FILE_ENDS_TOO_EARLY -> "the file ends too early for it";
-            case GAP_TOO_LONG -> "a gap from " + out.missing().fromInclusive() + " is too long";
-            case TOO_MANY_GAPS -> "too many days are missing";
-          };
-      add(
-          Severity.NOTE,
-          "PL-401",
-          "winter " + out.season(),
-          why,
-          "every day of the cold months",
-          "the winter was left out");
+      Phrase where = winter(out.season());
+      switch (out.reason()) {
+        case FILE_STARTS_TOO_LATE -> note("PL-401.starts-late", where);
+        case FILE_ENDS_TOO_EARLY -> note("PL-401.ends-early", where);
+        case GAP_TOO_LONG -> note("PL-401.gap", where, out.missing().fromInclusive());
+        case TOO_MANY_GAPS -> note("PL-401.gaps", where);
+      }
     }
     for (UsableWinter winter : selection.winters()) {
-      if (!winter.bridged().isEmpty()) {
-        add(
-            Severity.WARNING,
-            "PL-402",
-            "winter " + winter.season(),
-            winter.bridged().size()
-                + " short gaps, the first on "
-                + winter.bridged().get(0).fromInclusive(),
-            "every day",
-            "they were bridged by straight lines");
+      List<DateSpan> bridged = winter.bridged();
+      if (!bridged.isEmpty()) {
+        LocalDate first = bridged.get(0).fromInclusive();
+        warning("PL-402", winter(winter.season()), bridged.size(), first);
       }
     }
   }
 
+  private static Phrase winter(Season season) {
+    return Phrase.of("where.winter", season);
+  }
+
+  private static Phrase place(PlaceForecast place) {
+    return Phrase.of("where.place", place.place().name());
+  }
+
   private void snow(TemperatureSeries series) {
     long days = series.snowCm().values().stream().filter(cm -> cm > 0).count();
-    boolean told = !series.snowCm().isEmpty();
-    add(
-        Severity.NOTE,
-        told ? "PL-421" : "PL-420",
-        "temperatures",
-        told ? days + " days with snow on the ground" : "no depth of snow",
-        "",
-        told
-            ? "places on the ground are planned with it as settled snow, days without a figure and"
-                + " benches without"
-            : "the ground is planned bare in every winter, which is the cold side");
+    if (series.snowCm().isEmpty()) {
+      note("PL-420", TEMPERATURES);
+    } else {
+      note("PL-421", TEMPERATURES, days);
+    }
   }
 
   void winters(WintersOnFile winters) {
     if (Caution.widenedByK(winters.count()) > 0) {
-      add(
-          Severity.WARNING,
-          "PL-403",
-          "temperatures",
-          winters.count() == 1 ? "one usable winter" : winters.count() + " usable winters",
-          "ten or more",
-          "the plan knows nothing of other winters, so it keeps more in hand than the safety"
-              + " margin; see the overview");
+      warning("PL-403", TEMPERATURES, winters.count());
     }
     for (int w = 0; w < winters.count(); w++) {
       if (!PlaceBase.hasWholeYear(winters.winter(w))) {
-        add(
-            Severity.NOTE,
-            "PL-404",
-            "winter " + winters.winter(w).season(),
-            "temperatures from " + winters.winter(w).first() + " only",
-            "a whole year",
-            "soil starts from a rule of latitude, plants start unhardened");
+        note("PL-404", winter(winters.winter(w).season()), winters.winter(w).first());
       }
     }
   }
@@ -106,26 +87,14 @@ final class PlanNotes {
   void settings(Inventory inventory, Caution caution) {
     var settings = inventory.settings();
     if (settings.acceptedRiskOfTen() > 0 && caution.failuresAllowed() == 0) {
-      add(
-          Severity.NOTE,
-          "PL-405",
-          "Settings, Accepted risk",
-          settings.acceptedRiskOfTen() + " of 10 seasons",
-          "more winters on file",
-          "that is less than one of the winters on file, so no risk is taken");
+      note("PL-405", Phrase.of("where.accepted-risk"), settings.acceptedRiskOfTen());
     }
   }
 
   void room(List<PlaceForecast> places) {
     for (PlaceForecast place : places) {
       if (place.overfull()) {
-        add(
-            Severity.WARNING,
-            "PL-407",
-            "place " + place.place().name(),
-            "more floor asked for by the plants at home there than it has",
-            "",
-            "nobody is sent away from home for want of room; see the place's page");
+        warning("PL-407", place(place));
       }
     }
   }
@@ -133,47 +102,27 @@ final class PlanNotes {
   /** How far the sharing of room and hands can be from the best. */
   void sharing(Gap gap) {
     if (gap.rows() > 0) {
-      String lost = gap.lost() == 0 ? "" : gap.lost() + " rows lost that would be safe alone, ";
-      add(
-          Severity.NOTE,
+      note(
           "PL-452",
-          "room and hands",
-          String.format(
-              Locale.ROOT,
-              "%d rows gave way: %s%+d moves and %+d nights away from home in all",
-              gap.rows(),
-              lost,
-              gap.moves(),
-              gap.nights()),
-          "",
-          "that is against every plant as if nobody were in its way, which no plan can beat, so the"
-              + " best way of sharing saves no more than this");
+          Phrase.of("where.room-and-hands"),
+          gap.rows(),
+          gap.lost(),
+          gap.moves(),
+          gap.nights());
     }
   }
 
   /** Pots whose dates were moved for the sake of the helper. */
   void gathered(List<String> ids) {
     if (!ids.isEmpty()) {
-      add(
-          Severity.NOTE,
-          "PL-451",
-          "pots for two people",
-          String.join(", ", ids) + " carried up to a week earlier or later than they need be",
-          "",
-          "they share the day with others that want two people, so help is needed on fewer days");
+      note("PL-451", Phrase.of("where.pots-for-two"), ids);
     }
   }
 
   /** Whether everything was tried that might help. */
   void help(Help help) {
     if (!help.allTried()) {
-      add(
-          Severity.NOTE,
-          "PL-450",
-          "what would help",
-          "more changes than can be tried in a garden of this size",
-          "",
-          "the cheapest kinds were tried first, others may help too");
+      note("PL-450", Phrase.of("where.what-would-help"));
     }
   }
 
@@ -184,104 +133,58 @@ final class PlanNotes {
     double perK = metric ? 1 : 1.8;
     String unit = metric ? "K" : "°F";
     for (PlaceForecast place : places) {
-      String where = "place " + place.place().name();
       TemperatureSeries logger = loggers.get(place.place().name());
       if (logger == null) {
         continue;
       }
       if (place.modelError().isEmpty()) {
-        add(
-            Severity.WARNING,
-            "PL-431",
-            where,
-            "a logger from " + logger.days().firstKey() + " to " + logger.days().lastKey(),
-            "days in one of the winters used",
-            "the model stands, as if there were no logger");
+        warning("PL-431", place(place), logger.days().firstKey(), logger.days().lastKey());
         continue;
       }
       ModelError error = place.modelError().get();
-      add(
-          Severity.NOTE,
+      note(
           "PL-430",
-          where,
-          String.format(
-              Locale.ROOT,
-              "over %d hours of its logger the model was %.1f %s too %s on average, %.1f %s off as a"
-                  + " root mean square, at most %.1f %s too %s on %s",
-              error.hours(),
-              perK * Math.abs(error.meanK()),
-              unit,
-              error.meanK() < 0 ? "cold" : "warm",
-              perK * error.rmsK(),
-              unit,
-              perK * Math.abs(error.largestK()),
-              unit,
-              error.largestK() < 0 ? "cold" : "warm",
-              error.largestOn()),
-          "",
-          String.format(
-              Locale.ROOT,
-              "in these hours, which lie in %d of %d winters used, the logger's air is used",
-              error.winters(),
-              winters));
+          place(place),
+          error.hours(),
+          off(perK * error.meanK(), unit),
+          perK * error.rmsK(),
+          unit,
+          off(perK * error.largestK(), unit),
+          error.largestOn(),
+          error.winters(),
+          winters);
     }
+  }
+
+  /** A difference in the keeper's unit, with its direction. */
+  private static Phrase off(double difference, String unit) {
+    return Phrase.of(difference < 0 ? "too-cold" : "too-warm", Math.abs(difference), unit);
   }
 
   /** What is known of a season that has begun, and what was taken to have been done in it. */
   void progress(Progress progress, Outlook outlook, Inventory inventory) {
     SeasonSoFar soFar = outlook.soFar().orElseThrow();
-    LocalDate asOf = soFar.asOf();
-    String where = "as of " + asOf;
-    add(
-        Severity.NOTE,
-        "PL-440",
-        where,
-        soFar.leadDays() == 0
-            ? "no forecast after that day"
-            : soFar.leadDays() + " days of forecast, to " + soFar.knownTo(),
-        "",
-        "earlier nights were lived through and are not judged; what is not known of winter "
-            + soFar.season()
-            + " is taken from each of the earlier winters in turn");
+    Phrase where = Phrase.of("where.as-of", soFar.asOf());
+    if (soFar.leadDays() == 0) {
+      note("PL-440.no-forecast", where, soFar.season());
+    } else {
+      note("PL-440.forecast", where, soFar.season(), soFar.leadDays(), soFar.knownTo());
+    }
     if (soFar.missingDays() > 0) {
-      add(
-          Severity.WARNING,
-          "PL-441",
-          where,
-          soFar.missingDays() + " days of winter " + soFar.season() + " up to then are not on file",
-          "every day up to then",
-          "earlier winters stand in for them");
+      warning("PL-441", where, soFar.missingDays(), soFar.season());
     }
     if (soFar.forecastDropped() > 0) {
-      add(
-          Severity.WARNING,
-          "PL-442",
-          where,
-          soFar.forecastDropped() + " days of forecast lie beyond a gap",
-          "a forecast without gaps from the day after",
-          "they are not used");
+      warning("PL-442", where, soFar.forecastDropped());
     }
     if (soFar.leadDays() > LONG_FORECAST_DAYS) {
-      add(
-          Severity.WARNING,
-          "PL-443",
-          where,
-          soFar.leadDays() + " days of forecast",
-          "about " + LONG_FORECAST_DAYS + " at most",
-          "all of them are taken for true, within the margin; forecasts so far ahead tell little");
+      warning("PL-443", where, soFar.leadDays(), LONG_FORECAST_DAYS);
     }
     moves(progress, where, inventory);
   }
 
-  private void moves(Progress progress, String where, Inventory inventory) {
+  private void moves(Progress progress, Phrase where, Inventory inventory) {
     long plants = progress.made().stream().map(MoveMade::plantId).distinct().count();
-    add(
-        Severity.NOTE,
-        "PL-444",
-        where,
-        progress.made().size() + " moves of " + plants + " plants in the log up to then",
-        "",
-        "each plant is taken to stand where its last real date put it, without one at home");
+    note("PL-444", where, progress.made().size(), plants);
     Set<String> known = inventory.plants().stream().map(Plant::id).collect(Collectors.toSet());
     Map<String, Long> made =
         progress.made().stream()
@@ -298,14 +201,7 @@ final class PlanNotes {
             .map(Map.Entry::getKey)
             .toList();
     if (!behind.isEmpty()) {
-      add(
-          Severity.WARNING,
-          "PL-445",
-          where,
-          "the plan had moves before then that have no real date in the log: "
-              + String.join(", ", behind),
-          "a real date for each move made",
-          "these plants are taken as not carried");
+      warning("PL-445", where, behind);
     }
   }
 
@@ -313,13 +209,11 @@ final class PlanNotes {
     return notes.stream().sorted(Diagnostic.ORDER).toList();
   }
 
-  private void add(
-      Severity severity,
-      String code,
-      String where,
-      String found,
-      String expected,
-      String consequence) {
-    notes.add(new Diagnostic(severity, code, where, found, expected, consequence));
+  private void note(String key, Phrase where, Object... arguments) {
+    notes.add(new Diagnostic(Severity.NOTE, key, where, List.of(arguments)));
+  }
+
+  private void warning(String key, Phrase where, Object... arguments) {
+    notes.add(new Diagnostic(Severity.WARNING, key, where, List.of(arguments)));
   }
 }

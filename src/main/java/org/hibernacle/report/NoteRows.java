@@ -2,6 +2,7 @@ package org.hibernacle.report;
 
 import java.util.List;
 import org.hibernacle.model.Diagnostic;
+import org.hibernacle.model.Phrasebook;
 
 /** The rows of a notes table: problems met, remarks, where a file came from. */
 final class NoteRows {
@@ -30,17 +31,18 @@ final class NoteRows {
           case WARNING -> StyleRole.CAUTION;
           case NOTE -> StyleRole.PLAIN;
         };
-    String found =
-        d.expected().isBlank()
-            ? d.found()
-            : words.text("note.found-expected", d.found(), d.expected());
+    Phrasebook messages = words.messages();
+    String found = messages.found(d);
+    String expected = messages.expected(d);
+    String consequence = messages.consequence(d);
     table.row(
         role,
         List.of(
             new Cell.Level(role, words.of("severity", d.severity())),
-            new Cell.Text(found),
-            new Cell.Text(words.text("note.where", d.where(), d.code())),
-            d.consequence().isBlank() ? new Cell.Gap() : new Cell.Text(d.consequence())));
+            new Cell.Text(
+                expected.isBlank() ? found : words.text("note.found-expected", found, expected)),
+            new Cell.Text(words.text("note.where", messages.where(d), d.code())),
+            consequence.isBlank() ? new Cell.Gap() : new Cell.Text(consequence)));
   }
 
   void note(StyleRole role, String kind, String text) {

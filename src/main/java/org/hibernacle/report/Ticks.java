@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import org.hibernacle.model.AsPlanned;
 import org.hibernacle.model.Diagnostic;
 import org.hibernacle.model.Diagnostic.Severity;
+import org.hibernacle.model.Phrase;
 import org.hibernacle.model.Tick;
 import org.hibernacle.planning.SeasonPlan;
 import org.hibernacle.planning.SeasonPlan.PlantMove;
@@ -49,26 +50,14 @@ public final class Ticks {
 
   /** Tells the ticks of the earlier plan that belong to nothing in this one. */
   public static List<Diagnostic> withoutWork(SeasonPlan plan, AsPlanned before) {
-    return of(plan, before.ticks()).withoutWork.stream()
-        .map(
-            tick ->
-                new Diagnostic(
-                    Severity.NOTE,
-                    Tick.WITHOUT_WORK,
-                    tick.where(),
-                    told(tick),
-                    "",
-                    "it is not in this plan, or not so; this note goes on from plan to plan"))
-        .distinct()
-        .toList();
+    return of(plan, before.ticks()).withoutWork.stream().map(Ticks::told).distinct().toList();
   }
 
-  private static String told(Tick tick) {
+  private static Diagnostic told(Tick tick) {
     if (tick.kind().isEmpty() && tick.plantIds().isEmpty() && tick.place().isEmpty()) {
-      return tick.what();
+      return note("PL-460.again", tick, tick.what());
     }
-    List<String> parts = new ArrayList<>();
-    parts.add("ticked in an earlier plan: " + tick.what());
+    List<Object> parts = new ArrayList<>(List.of(tick.what()));
     if (!tick.plantIds().isEmpty()) {
       parts.add(String.join(" ", tick.plantIds()));
     }
@@ -76,12 +65,17 @@ public final class Ticks {
       parts.add(tick.place());
     }
     if (tick.from().toEpochDay() != 0) {
-      parts.add(tick.from() + (tick.to().equals(tick.from()) ? "" : " to " + tick.to()));
+      boolean one = tick.to().equals(tick.from());
+      parts.add(one ? tick.from() : Phrase.of("day-to-day", tick.from(), tick.to()));
     }
     if (!tick.mark().isEmpty()) {
-      parts.add("\"" + tick.mark() + "\"");
+      parts.add(Phrase.quoted(tick.mark()));
     }
-    return String.join(", ", parts);
+    return note(Tick.WITHOUT_WORK, tick, parts);
+  }
+
+  private static Diagnostic note(String key, Tick tick, Object told) {
+    return new Diagnostic(Severity.NOTE, key, tick.where(), List.of(told));
   }
 
   private boolean move(List<PlantMove> planned, Tick tick) {

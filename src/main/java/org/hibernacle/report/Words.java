@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.ResourceBundle;
 import java.util.stream.Collector;
 import java.util.stream.Collectors;
+import org.hibernacle.model.Phrasebook;
 import org.hibernacle.model.Place;
 
 /**
@@ -97,6 +98,11 @@ public final class Words {
   /** Some sentences one after the other. */
   public String sentences(List<String> sentences) {
     return String.join(text("list.joint-sentences"), sentences);
+  }
+
+  /** The messages of the other chapters in this language, their days like those of past winters. */
+  Phrasebook messages() {
+    return Phrasebook.of(locale, new Display(this)::pastDay);
   }
 
   /** Whether there is such a key. */

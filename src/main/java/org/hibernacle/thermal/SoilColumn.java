@@ -62,7 +62,7 @@ final class SoilColumn {
   /** Conductance from each layer's middle to the one above, both unfrozen, W/m2K. */
   private final double[] unfrozenWPerM2K;
 
-  private final double[] stepPerThickness;
+  private final double[] stepSPerM;
   private final double unfrozenM3KPerJ;
 
   /** The uppermost layer of those that are unfrozen all the way down. */
@@ -94,7 +94,7 @@ final class SoilColumn {
     temperatureC = new double[n];
     fluxWPerM2 = new double[n + 1];
     unfrozenWPerM2K = new double[n];
-    stepPerThickness = new double[n];
+    stepSPerM = new double[n];
     unfrozenM3KPerJ = 1 / material.unfrozenJPerM3K;
     unfrozenFrom = n;
     double top = 0;
@@ -107,7 +107,7 @@ final class SoilColumn {
               ? startC * material.unfrozenJPerM3K
               : startC * material.frozenJPerM3K - material.latentJPerM3;
       temperatureC[i] = startC;
-      stepPerThickness[i] = stepS / THICKNESS_M[i];
+      stepSPerM[i] = stepS / THICKNESS_M[i];
       double wayM = i == 0 ? THICKNESS_M[0] / 2 : (THICKNESS_M[i - 1] + THICKNESS_M[i]) / 2;
       unfrozenWPerM2K[i] = material.unfrozenWPerMK / wayM;
     }
@@ -133,7 +133,7 @@ final class SoilColumn {
         fluxWPerM2[i] = (temperatureC[i - 1] - temperatureC[i]) * unfrozenWPerM2K[i];
       }
       for (int i = 0; i < n; i++) {
-        heatJPerM3[i] += (fluxWPerM2[i] - fluxWPerM2[i + 1]) * stepPerThickness[i];
+        heatJPerM3[i] += (fluxWPerM2[i] - fluxWPerM2[i + 1]) * stepSPerM[i];
         temperatureC[i] = temperature(heatJPerM3[i]);
       }
       unfrozenFrom = n;

@@ -92,7 +92,7 @@ class QualityTest {
     List<Suspicion> found = of(new double[][] {{-14, -6}, {7, 13}, {8, 14}, {-13, -7}, {-12, -5}});
     assertEquals(1, found.size());
     assertEquals(QualityRule.LOST_SIGN, found.get(0).rule());
-    assertEquals("2030-01-02 to 2030-01-03", found.get(0).when());
+    assertEquals("2030-01-02 to 2030-01-03", found.get(0).when().toString());
   }
 
   /** A thaw is warm without being the mirror of the cold beside it. */
@@ -120,8 +120,8 @@ class QualityTest {
     assertEquals(doubts, found.size(), found.toString());
     if (doubts > 0) {
       assertEquals(QualityRule.COPIED, found.get(0).rule());
-      assertEquals("2030-02-20 to 2030-03-11", found.get(0).when());
-      assertEquals("the figures of 2030-01-11 to 2030-01-30", found.get(0).found());
+      assertEquals("2030-02-20 to 2030-03-11", found.get(0).when().toString());
+      assertEquals("the figures of 2030-01-11 to 2030-01-30", found.get(0).found().toString());
     }
   }
 
@@ -137,7 +137,7 @@ class QualityTest {
     }
     List<Suspicion> found = QualityCheck.of(file);
     assertEquals(1, found.size(), found.toString());
-    assertEquals("2031-01-01 to 2031-12-31", found.get(0).when());
+    assertEquals("2031-01-01 to 2031-12-31", found.get(0).when().toString());
   }
 
   @Test

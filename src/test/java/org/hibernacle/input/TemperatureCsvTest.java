@@ -75,7 +75,7 @@ class TemperatureCsvTest {
 
   @Test
   void errorsBeforeItDoNotStopTheReader() throws IOException {
-    problems.error("IN-101", "inventory.xlsx", "something", "something else");
+    problems.error("IN-105", "inventory.xlsx");
     Path file = folder.resolve("ok.csv");
     Files.writeString(file, "date,tmin_c,tmax_c\n2025-01-15,-3,2\n", UTF_8);
     assertTrue(

@@ -24,6 +24,7 @@ import org.hibernacle.model.Inventory;
 import org.hibernacle.model.Light;
 import org.hibernacle.model.LogSheet;
 import org.hibernacle.model.MovePlanned;
+import org.hibernacle.model.Phrase;
 import org.hibernacle.model.Place;
 import org.hibernacle.model.PlaceKind;
 import org.hibernacle.model.Plant;
@@ -120,18 +121,14 @@ public final class Fixtures {
         List.of(
             new Diagnostic(
                 Severity.WARNING,
-                "IN-104",
-                "inventory.xlsx, sheet Plants, G4",
-                "volume \"12 gal\"",
-                "litres from 0.02 to 3000",
-                "read as 45.4 L"),
+                "IN-134",
+                Phrase.of("where.in", Phrase.of("where.sheet", "inventory.xlsx", "Plants"), "G4"),
+                List.of("Volume L", "60", 45.4, 45.4)),
             new Diagnostic(
                 Severity.NOTE,
-                "IN-201",
-                "inventory.xlsx, sheet Places, row 3",
-                "no Sun given",
-                "",
-                "part sun taken")),
+                "IN-128",
+                Phrase.of("where.sheet", "inventory.xlsx", "Places"),
+                List.of("Sun", "part", Phrase.of("for-places", 1, "ground")))),
         List.of("--season 2026"),
         List.of("P-02 moves down 7 days later than in the last plan."),
         earlierLog);
@@ -498,11 +495,9 @@ public final class Fixtures {
     return List.of(
         new Diagnostic(
             Severity.WARNING,
-            "PL-301",
-            "winter 2014/15",
-            "only 120 of 212 core days on file",
-            "at least 200",
-            "the winter was left out"));
+            "PL-402",
+            Phrase.of("where.winter", "2014/15"),
+            List.of(2, LocalDate.of(2014, 12, 3))));
   }
 
   /** A small inventory that can be read again, with a column and a sheet of the keeper's own. */

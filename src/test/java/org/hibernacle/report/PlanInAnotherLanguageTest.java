@@ -28,6 +28,7 @@ import org.hibernacle.input.Problems;
 import org.hibernacle.model.LogEntry;
 import org.hibernacle.model.LogEntry.IfBlank;
 import org.hibernacle.model.Outcome;
+import org.hibernacle.model.Phrase;
 import org.hibernacle.model.SeasonLog;
 import org.hibernacle.model.Tick;
 import org.hibernacle.planning.SeasonPlan;
@@ -52,7 +53,7 @@ class PlanInAnotherLanguageTest {
 
   @BeforeAll
   static void writeTheBundle() throws IOException {
-    SecondLanguageTest.writeTheBundle();
+    SecondLanguageTest.writeTheBundles();
     inEnglish = filledIn(english(), book -> {});
     inOther = filledIn(other(), book -> {});
   }
@@ -74,7 +75,7 @@ class PlanInAnotherLanguageTest {
 
   @AfterAll
   static void takeTheBundleAway() throws IOException {
-    SecondLanguageTest.takeTheBundleAway();
+    SecondLanguageTest.takeTheBundlesAway();
   }
 
   private static Words english() {
@@ -169,7 +170,7 @@ class PlanInAnotherLanguageTest {
         .map(
             t ->
                 new Tick(
-                    "",
+                    Phrase.verbatim(""),
                     t.mark(),
                     t.moving(),
                     t.kind(),

@@ -14,6 +14,7 @@ import org.hibernacle.model.Group;
 import org.hibernacle.model.Inventory;
 import org.hibernacle.model.KnownWinter;
 import org.hibernacle.model.Outcome;
+import org.hibernacle.model.Phrase;
 import org.hibernacle.model.Place;
 import org.hibernacle.model.Plant;
 import org.hibernacle.model.Season;
@@ -109,12 +110,7 @@ public final class ReviewFixtures {
         corrections,
         List.of(
             new Diagnostic(
-                Diagnostic.Severity.NOTE,
-                "RV-504",
-                "the log",
-                "1 plant has no outcome",
-                "an outcome for each",
-                "no damage is assumed")));
+                Diagnostic.Severity.NOTE, "RV-504", Phrase.of("where.log"), List.of(1))));
   }
 
   private static WinterCompared winter(int rank, boolean known) {

@@ -7,22 +7,20 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.Writer;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.text.DateFormatSymbols;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Properties;
-import java.util.ResourceBundle;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -31,101 +29,66 @@ import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.hibernacle.input.InventoryWorkbook;
+import org.hibernacle.input.Problems;
+import org.hibernacle.input.SpeciesCatalogue;
+import org.hibernacle.input.TemperatureCsv;
+import org.hibernacle.model.DateSpan;
+import org.hibernacle.model.Diagnostic;
+import org.hibernacle.model.Inventory;
+import org.hibernacle.model.Phrasebook;
 import org.hibernacle.model.Settings;
 import org.hibernacle.planning.SeasonPlan;
 import org.hibernacle.report.ics.CalendarFile;
 import org.hibernacle.report.pdf.CalendarPdf;
+import org.hibernacle.report.pdf.HandOutPdf;
 import org.hibernacle.report.pdf.LabelSheetPdf;
 import org.hibernacle.report.xlsx.WorkbookWriter;
+import org.hibernacle.review.SeasonReview;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 /**
- * A second language needs a bundle and no code. The bundle is made from the English one: each Latin
- * letter outside of the patterns' own syntax becomes a Cyrillic one, so every Latin word that the
- * files still show stands in the code, unless it is the keeper's, a unit, or the platform's.
+ * A second language needs bundles and no code. In {@link OtherLanguage} no word has a Latin letter,
+ * so every Latin word that the files still show stands in the code, unless it is the keeper's, a
+ * unit, or the platform's.
  */
 class SecondLanguageTest {
-  /**
-   * Icelandic: no other test speaks it, and its dates and decimal comma are not those of English.
-   */
-  static final Locale LANGUAGE = Locale.forLanguageTag("is-IS");
+  static final Locale LANGUAGE = OtherLanguage.TAG;
 
-  private static final String CYRILLIC = "абвгдежзийклмнопрстуфхцчшщ";
+  private static final List<String> BUNDLES =
+      List.of("org/hibernacle/report/words", "org/hibernacle/model/messages");
 
-  /** Syntax of a pattern: arguments, and the beginning of each of their choices. */
-  private static final Pattern SYNTAX =
-      Pattern.compile("\\{\\d+(,choice,)?|\\\\u[0-9a-f]{4}|[|]?\\d+[#<]");
-
-  private static Path bundle = Path.of("");
+  private static final List<Charset> CHARSETS =
+      List.of(
+          StandardCharsets.UTF_8,
+          StandardCharsets.ISO_8859_1,
+          StandardCharsets.UTF_16LE,
+          StandardCharsets.UTF_16BE);
 
   @BeforeAll
-  static void writeTheBundle() throws IOException {
-    Properties english = new Properties();
-    try (InputStream in = Words.class.getResourceAsStream("words.properties")) {
-      english.load(new java.io.InputStreamReader(in, StandardCharsets.UTF_8));
+  static void writeTheBundles() throws IOException {
+    for (String bundle : BUNDLES) {
+      OtherLanguage.write(bundle);
     }
-    Properties other = new Properties();
-    for (String key : english.stringPropertyNames()) {
-      String text = english.getProperty(key);
-      other.setProperty(key, key.startsWith("date.") ? text : translated(text));
-    }
-    bundle = Path.of("target/test-classes/org/hibernacle/report/words_is.properties");
-    try (Writer out = Files.newBufferedWriter(bundle, StandardCharsets.UTF_8)) {
-      other.store(out, null);
-    }
-    ResourceBundle.clearCache();
   }
 
   @AfterAll
-  static void takeTheBundleAway() throws IOException {
-    Files.deleteIfExists(bundle);
-    ResourceBundle.clearCache();
-  }
-
-  private static String translated(String pattern) {
-    StringBuilder out = new StringBuilder();
-    Matcher syntax = SYNTAX.matcher(pattern);
-    int from = 0;
-    while (syntax.find()) {
-      out.append(cyrillic(pattern.substring(from, syntax.start()))).append(syntax.group());
-      from = syntax.end();
+  static void takeTheBundlesAway() throws IOException {
+    for (String bundle : BUNDLES) {
+      OtherLanguage.remove(bundle);
     }
-    return out.append(cyrillic(pattern.substring(from))).toString();
   }
 
-  private static String cyrillic(String text) {
-    StringBuilder out = new StringBuilder();
-    for (char c : text.toCharArray()) {
-      boolean small = c >= 'a' && c <= 'z';
-      boolean capital = c >= 'A' && c <= 'Z';
-      char letter = small || capital ? CYRILLIC.charAt(Character.toLowerCase(c) - 'a') : c;
-      out.append(capital ? Character.toUpperCase(letter) : letter);
-    }
-    return out.toString();
-  }
-
-  private static SeasonPlan plan() {
-    SeasonPlan plan = Fixtures.plan(Fixtures.settings(Settings.Units.METRIC, LANGUAGE));
-    return new SeasonPlan(
-        plan.season(),
-        plan.inventory(),
-        plan.caution(),
-        plan.winters(),
-        plan.plants(),
-        plan.places(),
-        plan.tasks(),
-        plan.traces(),
-        List.of());
-  }
-
-  /** Problems of the input keep their English, as on the screen and on their page of the manual. */
+  /** Files and options keep their names; of remarks and options there are none here. */
   private static RunFacts facts() {
-    return new RunFacts("0.1.0", List.of(), List.of(), List.of(), List.of(), Optional.empty());
+    return new RunFacts(
+        "0.1.0", List.of(), Fixtures.facts().diagnostics(), List.of(), List.of(), Optional.empty());
   }
 
-  private static final SeasonPlan PLAN = plan();
+  private static final SeasonPlan PLAN =
+      Fixtures.plan(Fixtures.settings(Settings.Units.METRIC, LANGUAGE));
 
   private static SeasonReport report() {
     return ReportAuthor.write(PLAN, facts(), Words.of(LANGUAGE));
@@ -133,8 +96,88 @@ class SecondLanguageTest {
 
   @Test
   void theWorkbookShowsNoEnglishWord() throws IOException {
+    check(workbook(report()), 200);
+  }
+
+  @Test
+  void theReviewShowsNoEnglishWord() throws IOException {
+    SeasonReview review = ReviewFixtures.review(PLAN.inventory().settings());
+    StringBuilder own = new StringBuilder("sp. pale leaves ");
+    review.doseResponses().forEach(dose -> own.append(dose.taxon()).append(' '));
+    SeasonReport report = ReviewAuthor.write(review, facts(), Words.of(LANGUAGE));
+    check(workbook(report), own.toString());
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    WorkbookWriter.write(report(), out);
+    assertEquals(List.of(), CalendarPdf.write(report, Palette.standard(), out).missing());
+    check(paper(out), own.toString());
+  }
+
+  @Test
+  void theHandOutShowsNoEnglishWord() throws IOException {
+    DateSpan days = new DateSpan(LocalDate.of(2026, 12, 20), LocalDate.of(2027, 1, 10));
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    HandOutPdf.write(
+        HandOutAuthor.editions(PLAN, facts(), Words.of(LANGUAGE), days),
+        Palette.standard(),
+        Optional.empty(),
+        out);
+    check(paper(out), 20);
+  }
+
+  /** What can be said of temperature files, over all those of the tests. */
+  @Test
+  void messagesOfTemperatureFilesShowNoEnglishWord() throws IOException {
+    Phrasebook other = Words.of(LANGUAGE).messages();
+    List<Path> files;
+    try (Stream<Path> all = Files.walk(Path.of("src", "test", "resources", "csv"))) {
+      files = all.filter(f -> f.toString().endsWith(".csv")).sorted().toList();
+    }
+    Set<String> codes = new TreeSet<>();
+    for (Path file : files) {
+      Problems problems = new Problems();
+      TemperatureCsv.read(List.of(file), TemperatureCsv.Options.NONE, problems);
+      byte[] bytes = Files.readAllBytes(file);
+      // Options of the command line, and the name of a column that has no heading.
+      String own = file + " tenths day-number position positions ";
+      for (Charset charset : CHARSETS) {
+        own += " " + new String(bytes, charset);
+      }
+      String known = own + " " + String.join(" ", TemperatureCsv.layoutNames());
+      for (Diagnostic message : problems.sorted()) {
+        codes.add(message.code());
+        check(said(message, other), known);
+      }
+    }
+    assertTrue(codes.size() > 30, codes::toString);
+  }
+
+  /** What is said of the demo, whose columns and words are those that the program knows. */
+  @Test
+  void messagesOfTheInventoryShowNoEnglishWord() throws IOException {
+    Path file = Path.of("demo-data", "inventory.xlsx");
+    Problems problems = new Problems();
+    Inventory demo =
+        InventoryWorkbook.read(file, SpeciesCatalogue.builtIn(), problems).orElseThrow();
+    assertTrue(problems.sorted().size() > 10);
+    Phrasebook other = Words.of(LANGUAGE).messages();
+    StringBuilder own = new StringBuilder(Files.readString(Path.of("docs", "inventory.md")));
+    demo.sheets().forEach(sheet -> own.append(sheet.headings()).append(sheet.rows()));
+    SpeciesCatalogue.builtIn().species().forEach(s -> own.append(s.taxon()).append(' '));
+    for (Diagnostic message : problems.sorted()) {
+      check(said(message, other), own + " AA " + file);
+    }
+  }
+
+  private static List<String> said(Diagnostic message, Phrasebook words) {
+    return List.of(
+        words.where(message),
+        words.found(message),
+        words.expected(message),
+        words.consequence(message));
+  }
+
+  private static List<String> workbook(SeasonReport report) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    WorkbookWriter.write(report, out);
     List<String> texts = new ArrayList<>();
     Set<String> own = new TreeSet<>();
     PLAN.inventory().sheets().forEach(s -> own.add(s.name()));
@@ -160,7 +203,7 @@ class SecondLanguageTest {
         }
       }
     }
-    check(texts, 200);
+    return texts;
   }
 
   @Test
@@ -206,24 +249,31 @@ class SecondLanguageTest {
 
   /** Nothing but the keeper's words, names of species, units and the platform's days. */
   private static void check(List<String> texts, int leastCyrillic) {
-    Set<String> known = known();
-    Pattern latin = Pattern.compile("\\p{IsLatin}{2,}");
-    Set<String> english = new TreeSet<>();
-    for (String text : texts) {
-      latin
-          .matcher(text)
-          .results()
-          .map(r -> r.group())
-          .filter(w -> !known.contains(w))
-          .forEach(english::add);
-    }
-    assertEquals(Set.of(), english);
+    check(texts, String.join(" ", known()));
     long told = texts.stream().filter(t -> t.matches("(?s).*\\p{IsCyrillic}{3}.*")).count();
     assertTrue(told >= leastCyrillic, () -> told + " texts of the bundle");
   }
 
+  private static void check(List<String> texts, String own) {
+    Set<String> known = words(own);
+    known.addAll(known());
+    Set<String> english = new TreeSet<>();
+    texts.forEach(text -> english.addAll(words(text)));
+    english.removeAll(known);
+    english.removeIf(word -> word.matches("[yMdHms]+")); // ways of writing dates
+    assertEquals(Set.of(), english);
+  }
+
+  private static Set<String> words(String text) {
+    Set<String> words = new TreeSet<>();
+    Pattern.compile("\\p{IsLatin}{2,}").matcher(text).results().forEach(r -> words.add(r.group()));
+    return words;
+  }
+
   private static Set<String> known() {
-    StringBuilder text = new StringBuilder("Hibernacle kg cm mm ");
+    StringBuilder text =
+        new StringBuilder(
+            "Hibernacle kg cm mm GiB UTF LE BE ISO Windows windows Shift_JIS IN PL RV ");
     PLAN.plants()
         .forEach(
             p -> {
@@ -236,6 +286,7 @@ class SecondLanguageTest {
             });
     PLAN.inventory().places().forEach(p -> text.append(p.name()).append(' '));
     PLAN.inventory().sheets().forEach(s -> text.append(s.name()).append(' '));
+    text.append("inventory.xlsx Plants Places Volume Sun part ground ");
     text.append(PLAN.inventory().settings().site()).append(' ');
     text.append(report().digest()).append(' ');
     DateFormatSymbols days = DateFormatSymbols.getInstance(LANGUAGE);
@@ -244,8 +295,6 @@ class SecondLanguageTest {
             days.getMonths(), days.getShortMonths(), days.getWeekdays(), days.getShortWeekdays())) {
       text.append(String.join(" ", names)).append(' ');
     }
-    Set<String> words = new TreeSet<>();
-    Pattern.compile("\\p{IsLatin}{2,}").matcher(text).results().forEach(r -> words.add(r.group()));
-    return words;
+    return words(text.toString());
   }
 }

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.hibernacle.model.AsPlanned;
 import org.hibernacle.model.Diagnostic;
+import org.hibernacle.model.Phrase;
 import org.hibernacle.model.Tick;
 import org.hibernacle.planning.SeasonPlan;
 import org.hibernacle.planning.SeasonPlan.PlantMove;
@@ -25,7 +26,7 @@ class TicksTest {
 
   private static Tick move(LocalDate day, String to) {
     return new Tick(
-        "season-plan.xlsx, sheet Moving days",
+        Phrase.verbatim("season-plan.xlsx, sheet Moving days"),
         "",
         true,
         MOVE.move().kind().name(),
@@ -38,7 +39,7 @@ class TicksTest {
 
   private static Tick task(LocalDate from, LocalDate to, List<String> ids) {
     return new Tick(
-        "season-plan.xlsx, sheet Tasks",
+        Phrase.verbatim("season-plan.xlsx, sheet Tasks"),
         "x",
         false,
         TASK.kind().name(),
@@ -100,7 +101,7 @@ class TicksTest {
     Diagnostic first = lost(move(MOVE.move().date(), "Attic")).get(0);
     Tick told =
         new Tick(
-            first.where(),
+            first.place(),
             "",
             false,
             "",
@@ -109,6 +110,7 @@ class TicksTest {
             LocalDate.EPOCH,
             "",
             List.of());
-    assertEquals(List.of(first), lost(told, told));
+    assertEquals(
+        List.of(first.toString()), lost(told, told).stream().map(Diagnostic::toString).toList());
   }
 }

@@ -15,6 +15,8 @@ import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFColor;
 import org.apache.poi.xssf.usermodel.XSSFFont;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.hibernacle.model.Diagnostic;
+import org.hibernacle.model.Phrase;
 import org.hibernacle.report.Palette;
 import org.hibernacle.report.StyleRole;
 import org.jspecify.annotations.Nullable;
@@ -39,7 +41,7 @@ final class RoleSheet {
 
   private final String file;
   private final Map<StyleRole, XSSFCell> cells = new EnumMap<>(StyleRole.class);
-  private final List<TemplateProblem> problems = new ArrayList<>();
+  private final List<Diagnostic> problems = new ArrayList<>();
 
   private RoleSheet(String file) {
     this.file = file;
@@ -53,12 +55,7 @@ final class RoleSheet {
   }
 
   private void missing() {
-    problem(
-        TemplateProblem.NO_STYLES,
-        file,
-        "no sheet \"" + NAME + "\"",
-        "the hidden sheet of that name with one role in each cell of column A; copy it from the"
-            + " template that comes with the program");
+    problem(TemplateProblem.NO_STYLES, Phrase.verbatim(file), NAME);
   }
 
   private void read(XSSFSheet sheet) {
@@ -71,11 +68,7 @@ final class RoleSheet {
     for (StyleRole role : StyleRole.values()) {
       XSSFCell cell = cells.get(role);
       if (cell == null) {
-        problem(
-            TemplateProblem.ROLE_MISSING,
-            file + ", sheet " + NAME,
-            "no cell \"" + key(role) + "\" in column A",
-            "one: write " + key(role) + " into a free cell of column A and format it as you like");
+        problem(TemplateProblem.ROLE_MISSING, Phrase.of("where.sheet", file, NAME), key(role));
       } else {
         check(role, cell);
       }
@@ -87,20 +80,12 @@ final class RoleSheet {
       if (key(role).equals(key)) {
         XSSFCell first = cells.putIfAbsent(role, cell);
         if (first != null) {
-          problem(
-              TemplateProblem.ROLE_TWICE,
-              where(cell),
-              "\"" + key + "\" a second time",
-              "it once; it stands in " + first.getAddress() + " too, empty one of the two");
+          problem(TemplateProblem.ROLE_TWICE, where(cell), key, first.getAddress());
         }
         return;
       }
     }
-    problem(
-        TemplateProblem.ROLE_UNKNOWN,
-        where(cell),
-        "\"" + key + "\"",
-        "the name of a role in column A; write remarks into column B or further right");
+    problem(TemplateProblem.ROLE_UNKNOWN, where(cell), key);
   }
 
   private void check(StyleRole role, XSSFCell cell) {
@@ -109,34 +94,22 @@ final class RoleSheet {
     double onPaper = Contrast.of(WHITE, look.ink());
     double least = Math.min(onFill, onPaper);
     if (least < Contrast.LEAST) {
-      String ground = onFill <= onPaper ? "a fill of " + hex(look.fill()) : "white paper";
-      problem(
-          TemplateProblem.TOO_PALE,
-          where(cell),
-          String.format(
-              Locale.ROOT,
-              "%s has letters of %s on %s, a contrast of %.1f to 1",
-              key(role),
-              hex(look.ink()),
-              ground,
-              least),
-          "4.5 to 1 or more, on its fill and on white paper; take darker letters or a paler fill");
+      Phrase ground =
+          onFill <= onPaper ? Phrase.of("a-fill", hex(look.fill())) : Phrase.of("white-paper");
+      problem(TemplateProblem.TOO_PALE, where(cell), key(role), hex(look.ink()), ground, least);
     }
     if (letters(role).sizePt() < SMALLEST_PT) {
-      problem(
-          TemplateProblem.TOO_SMALL,
-          where(cell),
-          String.format(Locale.ROOT, "letters of %.1f points", letters(role).sizePt()),
-          "9 points or more");
+      problem(TemplateProblem.TOO_SMALL, where(cell), letters(role).sizePt(), SMALLEST_PT);
     }
   }
 
-  private void problem(String code, String where, String found, String expected) {
-    problems.add(new TemplateProblem(code, where, found, expected));
+  private void problem(String key, Phrase where, Object... arguments) {
+    problems.add(TemplateProblem.of(key, where, arguments));
   }
 
-  private String where(XSSFCell cell) {
-    return file + ", sheet " + NAME + ", " + cell.getAddress().formatAsString();
+  private Phrase where(XSSFCell cell) {
+    Phrase sheet = Phrase.of("where.sheet", file, NAME);
+    return Phrase.of("where.in", sheet, cell.getAddress().formatAsString());
   }
 
   private static String hex(int rgb) {
@@ -148,7 +121,7 @@ final class RoleSheet {
     return role.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
-  List<TemplateProblem> problems() {
+  List<Diagnostic> problems() {
     return List.copyOf(problems);
   }
 

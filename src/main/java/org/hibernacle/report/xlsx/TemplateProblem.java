@@ -1,15 +1,13 @@
 package org.hibernacle.report.xlsx;
 
-/**
- * What is wrong with a template.
- *
- * @param code of {@code docs/messages.md}
- * @param where file, sheet and cell or name
- * @param found there
- * @param expected there, and how to restore it
- */
-public record TemplateProblem(String code, String where, String found, String expected) {
+import java.util.List;
+import org.hibernacle.model.Diagnostic;
+import org.hibernacle.model.Phrase;
+
+/** What can be wrong with a template; {@code docs/messages.md} has cause and cure. */
+final class TemplateProblem {
   static final String UNREADABLE = "OU-601";
+  static final String DAMAGED = "OU-601.damaged";
   static final String ANCHOR_MISSING = "OU-602";
   static final String ANCHOR_TWICE = "OU-603";
   static final String ANCHOR_ELSEWHERE = "OU-604";
@@ -19,4 +17,11 @@ public record TemplateProblem(String code, String where, String found, String ex
   static final String ROLE_UNKNOWN = "OU-608";
   static final String TOO_PALE = "OU-609";
   static final String TOO_SMALL = "OU-610";
+
+  private TemplateProblem() {}
+
+  /** All of them stop the run. */
+  static Diagnostic of(String key, Phrase where, Object... arguments) {
+    return new Diagnostic(Diagnostic.Severity.ERROR, key, where, List.of(arguments));
+  }
 }

@@ -17,6 +17,8 @@ import org.apache.poi.poifs.filesystem.FileMagic;
 import org.apache.poi.ss.util.AreaReference;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.hibernacle.model.Diagnostic;
+import org.hibernacle.model.Phrase;
 import org.hibernacle.report.Palette;
 import org.hibernacle.report.StyleRole;
 
@@ -35,12 +37,12 @@ public final class WorkbookTemplate {
 
   private final String file;
   private final byte[] bytes;
-  private final List<TemplateProblem> problems;
+  private final List<Diagnostic> problems;
   private final Palette palette;
   private final Map<StyleRole, RoleSheet.Letters> letters;
 
   private WorkbookTemplate(
-      String file, byte[] bytes, List<TemplateProblem> problems, Optional<RoleSheet> roles) {
+      String file, byte[] bytes, List<Diagnostic> problems, Optional<RoleSheet> roles) {
     this.file = file;
     this.bytes = bytes;
     this.problems = List.copyOf(problems);
@@ -75,11 +77,11 @@ public final class WorkbookTemplate {
   public static WorkbookTemplate read(InputStream in, String file) throws IOException {
     byte[] bytes = in.readNBytes(LARGEST + 1);
     if (bytes.length > LARGEST || FileMagic.valueOf(bytes) != FileMagic.OOXML) {
-      return unreadable(file, "this is not an .xlsx workbook, or it asks for a password");
+      return unreadable(file, TemplateProblem.UNREADABLE);
     }
     ZipSecureFile.setMaxEntrySize(LARGEST);
     try (XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(bytes))) {
-      List<TemplateProblem> problems = new ArrayList<>();
+      List<Diagnostic> problems = new ArrayList<>();
       Anchor.all().forEach(anchor -> check(file, book, anchor).ifPresent(problems::add));
       RoleSheet roles = RoleSheet.read(file, Optional.ofNullable(book.getSheet(RoleSheet.NAME)));
       problems.addAll(roles.problems());
@@ -90,47 +92,26 @@ public final class WorkbookTemplate {
         | IllegalArgumentException
         | IllegalStateException e) {
       // Every one of these means the same to the keeper.
-      return unreadable(file, "the workbook is damaged");
+      return unreadable(file, TemplateProblem.DAMAGED);
     }
   }
 
-  private static WorkbookTemplate unreadable(String file, String found) {
-    TemplateProblem problem =
-        new TemplateProblem(
-            TemplateProblem.UNREADABLE,
-            file,
-            found,
-            "a copy of templates/season-plan.xlsx, saved as .xlsx without a password");
+  private static WorkbookTemplate unreadable(String file, String key) {
+    Diagnostic problem = TemplateProblem.of(key, Phrase.verbatim(file));
     return new WorkbookTemplate(file, new byte[0], List.of(problem), Optional.empty());
   }
 
-  private static Optional<TemplateProblem> check(String file, XSSFWorkbook book, Anchor anchor) {
+  private static Optional<Diagnostic> check(String file, XSSFWorkbook book, Anchor anchor) {
     List<XSSFName> found =
         book.getAllNames().stream()
             .filter(name -> name.getNameName().equalsIgnoreCase(anchor.name()))
             .toList();
-    String where = file + ", name " + anchor.name();
-    String home = "a row of the sheet \"" + anchor.sheet() + "\"";
+    Phrase where = Phrase.of("where.name", file, anchor.name());
     if (found.isEmpty()) {
-      return Optional.of(
-          new TemplateProblem(
-              TemplateProblem.ANCHOR_MISSING,
-              where,
-              "the name is not defined",
-              "it for "
-                  + home
-                  + "; define it again, or copy that sheet from the template that"
-                  + " comes with the program"));
+      return Optional.of(TemplateProblem.of(TemplateProblem.ANCHOR_MISSING, where, anchor.sheet()));
     } else if (found.size() > 1) {
       return Optional.of(
-          new TemplateProblem(
-              TemplateProblem.ANCHOR_TWICE,
-              where,
-              "it is defined " + found.size() + " times",
-              "it once, for "
-                  + home
-                  + "; delete the others where your program manages names (they"
-                  + " come with copies of a sheet)"));
+          TemplateProblem.of(TemplateProblem.ANCHOR_TWICE, where, anchor.sheet(), found.size()));
     }
     String cells = String.valueOf(found.get(0).getRefersToFormula());
     boolean isThere =
@@ -140,13 +121,7 @@ public final class WorkbookTemplate {
     return isThere
         ? Optional.empty()
         : Optional.of(
-            new TemplateProblem(
-                TemplateProblem.ANCHOR_ELSEWHERE,
-                where,
-                "it means " + cells,
-                home
-                    + "; define it for that row, and give the sheet its name back if it was"
-                    + " renamed"));
+            TemplateProblem.of(TemplateProblem.ANCHOR_ELSEWHERE, where, anchor.sheet(), cells));
   }
 
   static AreaReference cells(XSSFWorkbook book, String formula) {
@@ -163,7 +138,7 @@ public final class WorkbookTemplate {
   }
 
   /** Everything that is wrong with it, in no order; nothing if reports can be written by it. */
-  public List<TemplateProblem> check() {
+  public List<Diagnostic> check() {
     return problems;
   }
 

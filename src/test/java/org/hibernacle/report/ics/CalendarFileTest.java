@@ -32,6 +32,7 @@ import java.util.Set;
 import java.util.TimeZone;
 import java.util.UUID;
 import java.util.regex.Pattern;
+import org.hibernacle.model.Phrase;
 import org.hibernacle.model.Settings;
 import org.hibernacle.model.Tick;
 import org.hibernacle.planning.SeasonPlan;
@@ -316,7 +317,15 @@ class CalendarFileTest {
     Task done = plan.tasks().get(0);
     Tick tick =
         new Tick(
-            "", "", false, done.kind().name(), "", done.from(), done.to(), done.place(), List.of());
+            Phrase.verbatim(""),
+            "",
+            false,
+            done.kind().name(),
+            "",
+            done.from(),
+            done.to(),
+            done.place(),
+            List.of());
     Agenda second =
         AgendaAuthor.write(fewer, Fixtures.afterPublishing(plan, first, List.of()), WORDS);
     assertEquals(2, cancelled(second).size());

@@ -32,6 +32,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.hibernacle.input.InventoryWorkbook;
 import org.hibernacle.input.Problems;
 import org.hibernacle.input.SpeciesCatalogue;
+import org.hibernacle.model.Diagnostic;
 import org.hibernacle.model.SheetTable;
 import org.hibernacle.report.Fixtures;
 import org.hibernacle.report.Palette;
@@ -240,7 +241,7 @@ class WorkbookTemplateTest {
         () -> {
           WorkbookTemplate template = read(changed(change));
           assertEquals(1, template.check().size(), template.check().toString());
-          TemplateProblem p = template.check().get(0);
+          Diagnostic p = template.check().get(0);
           String line = p.where() + " [" + p.code() + "]: " + p.found() + "; " + p.expected();
           assertTrue(line.startsWith(where + code), line);
           assertTrue(line.contains(part), line);
@@ -252,8 +253,8 @@ class WorkbookTemplateTest {
   void whatIsNoWorkbookIsToldSo() throws IOException {
     for (byte[] bytes :
         List.of(new byte[0], "role;fill\n".getBytes(UTF_8), new byte[] {'P', 'K', 3, 4, 0, 0})) {
-      List<TemplateProblem> found = read(bytes).check();
-      assertEquals(List.of("OU-601"), found.stream().map(TemplateProblem::code).toList());
+      List<Diagnostic> found = read(bytes).check();
+      assertEquals(List.of("OU-601"), found.stream().map(Diagnostic::code).toList());
     }
   }
 
