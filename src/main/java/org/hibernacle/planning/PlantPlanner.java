@@ -40,7 +40,7 @@ final class PlantPlanner {
   private final MoveDays moveDays;
   private final long[][] comfort;
   private final KnownBreaks known;
-  private final List<Lived> atHome;
+  private final Kept<List<Lived>> atHome;
 
   /**
    * Gets ready to plan a plant. A pot that is too heavy to carry is wrapped where it stands, if
@@ -84,10 +84,13 @@ final class PlantPlanner {
     moveDays = new MoveDays(plant, settings, season, home, begun.firstFree());
     comfort = Comfort.costs(plant.species(), home, winters);
     known = new KnownBreaks(winters);
-    atHome =
-        begun.atHome()
-            ? IntStream.range(0, winters.count()).mapToObj(w -> trial.atHome(w, home)).toList()
-            : trial.live(begun.leftStanding(season.days()));
+    atHome = new Kept<>(this::leftStanding);
+  }
+
+  private List<Lived> leftStanding() {
+    return begun.atHome()
+        ? IntStream.range(0, winters.count()).mapToObj(w -> trial.atHome(w, home)).toList()
+        : trial.live(begun.leftStanding(season.days()));
   }
 
   /** First night that can still be changed. */
@@ -139,22 +142,33 @@ final class PlantPlanner {
    * The path found and all that is known about it.
    *
    * @param path chosen
-   * @param lived along it, one entry a winter
-   * @param atHome the plant left where it stands at first, one entry a winter
+   * @param lives along it
+   * @param lifeAtHome the plant left where it stands at first
    * @param excused winters in which it may break the safety margin, but no limit
    * @param cost of it
-   * @param shuttle nights back in spring that {@code lived} has and {@code path} has not
+   * @param shuttle nights back in spring that {@code lives} have and {@code path} has not
    */
   record Found(
       Path path,
-      List<Lived> lived,
-      List<Lived> atHome,
+      Kept<List<Lived>> lives,
+      Kept<List<Lived>> lifeAtHome,
       Set<Integer> excused,
       PathCost cost,
-      Optional<Shuttle> shuttle) {}
+      Optional<Shuttle> shuttle) {
+
+    /** What the plant lives through along the path, one entry a winter. */
+    List<Lived> lived() {
+      return lives.get();
+    }
+
+    /** What it would live through if it were left standing, one entry a winter. */
+    List<Lived> atHome() {
+      return lifeAtHome.get();
+    }
+  }
 
   Found find() {
-    known.learn(atHome);
+    known.learn(atHome.get());
     for (int p = 0; p < fits.size(); p++) {
       if (fits.get(p) == PlaceFit.SUITS && p != home) {
         known.learn(guess(p));
@@ -180,7 +194,7 @@ final class PlantPlanner {
 
   /** Standing in another place all winter, judged by the limits that the plant has at home. */
   List<Lived> guess(int place) {
-    return atHome.stream().map(lived -> trial.guess(lived, place)).toList();
+    return atHome.get().stream().map(lived -> trial.guess(lived, place)).toList();
   }
 
   /**
@@ -202,7 +216,7 @@ final class PlantPlanner {
 
   private Found search(Set<Integer> excused, Openings openings, boolean sooner) {
     Path path = begun.leftStanding(season.days());
-    List<Lived> lived = atHome;
+    List<Lived> lived = atHome.get();
     int[][] worst = known.worst(excused);
     for (int round = 0; round < MOST_ROUNDS; round++) {
       path = path(searchIn(worst, openings, sooner).cheapest());
@@ -236,7 +250,7 @@ final class PlantPlanner {
               long cost = Comfort.of(brought.path(), comfort) + nightsBack;
               return new Found(
                   brought.path(),
-                  brought.lived(),
+                  new Kept<>(brought::lived),
                   atHome,
                   found.excused(),
                   new PathCost(0, cost),
@@ -318,7 +332,8 @@ final class PlantPlanner {
   Found found(Path path, List<Lived> lived, Set<Integer> excused) {
     long ticks = KnownBreaks.ticks(lived, excused);
     PathCost cost = new PathCost(ticks, Comfort.of(path, comfort));
-    return new Found(path, lived, atHome, excused, cost, Optional.empty());
+    return new Found(
+        path, new Kept<>(lived, () -> trial.live(path)), atHome, excused, cost, Optional.empty());
   }
 
   /** Lives any other path, for reasons. */

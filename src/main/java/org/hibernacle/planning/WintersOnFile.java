@@ -17,7 +17,6 @@ import org.hibernacle.thermal.ModelError;
 import org.hibernacle.thermal.Simulator;
 import org.hibernacle.thermal.Standing;
 import org.hibernacle.thermal.ThermalClass;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The winters on file at every place of the inventory, and the calendar that maps nights of the
@@ -30,7 +29,10 @@ final class WintersOnFile {
   private final PlaceNights[][] nights;
   private final int[][] planNight;
   private final Outlook outlook;
-  private final Map<ThermalClass, @Nullable Standing[][]> standing = new ConcurrentHashMap<>();
+  private final Map<Spot, Kept<Standing>> standing = new ConcurrentHashMap<>();
+
+  /** A pot in one place through one winter. */
+  private record Spot(ThermalClass pot, int winter, int place) {}
 
   WintersOnFile(Season season, List<Winter> winters, List<Place> places, double latitudeDeg) {
     this(season, winters, places, latitudeDeg, Map.of());
@@ -179,16 +181,11 @@ final class WintersOnFile {
   }
 
   private Standing stands(ThermalClass pot, int winter, int place) {
-    @Nullable Standing[] known =
-        standing.computeIfAbsent(pot, k -> new Standing[count()][places.size()])[winter];
-    synchronized (known) {
-      Standing stands = known[place];
-      if (stands == null) {
-        stands = simulator(winter).standing(pot, place);
-        known[place] = stands;
-      }
-      return stands;
-    }
+    return standing
+        .computeIfAbsent(
+            new Spot(pot, winter, place),
+            spot -> new Kept<>(() -> simulator(winter).standing(pot, place)))
+        .get();
   }
 
   /** A pot that is carried from place to place. */

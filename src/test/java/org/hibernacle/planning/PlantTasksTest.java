@@ -103,7 +103,13 @@ class PlantTasksTest {
     List<Lived> lived = List.of(new Trial(plant, WINTERS, 2).atHome(0, place));
     Path path = Path.standing(SomeWinter.SEASON.days(), place);
     PlantPlanner.Found found =
-        new PlantPlanner.Found(path, lived, lived, Set.of(), new PathCost(0, 0), Optional.empty());
+        new PlantPlanner.Found(
+            path,
+            new Kept<>(() -> lived),
+            new Kept<>(() -> lived),
+            Set.of(),
+            new PathCost(0, 0),
+            Optional.empty());
     return new PlantTasks(plant, WINTERS, found, moves).tasks();
   }
 }
