@@ -96,22 +96,24 @@ final class PlaceForecasts {
   private List<PlaceForecast.Week> weeks(Place place) {
     List<PlaceForecast.Week> weeks = new ArrayList<>();
     Season season = winters.season();
+    List<PlantPlan> guests = plans.stream().filter(plan -> everStands(plan, place)).toList();
     for (LocalDate start = season.start();
         start.isBefore(season.endExclusive());
         start = start.plusDays(7)) {
-      weeks.add(fullestDay(place, start));
+      weeks.add(fullestDay(place, guests, start));
     }
     return weeks;
   }
 
-  private PlaceForecast.Week fullestDay(Place place, LocalDate start) {
+  private static PlaceForecast.Week fullestDay(
+      Place place, List<PlantPlan> guests, LocalDate start) {
     PlaceForecast.Week fullest = new PlaceForecast.Week(start, 0, 0, List.of());
     for (int i = 0; i < 7; i++) {
       LocalDate day = start.plusDays(i);
       int pots = 0;
       double usedM2 = 0;
       List<String> ids = new ArrayList<>();
-      for (PlantPlan plan : plans) {
+      for (PlantPlan plan : guests) {
         if (stands(plan, place, day)) {
           pots += plan.plant().count();
           usedM2 += plan.plant().floorM2();
@@ -124,6 +126,10 @@ final class PlaceForecasts {
       }
     }
     return fullest;
+  }
+
+  private static boolean everStands(PlantPlan plan, Place place) {
+    return plan.stays().stream().anyMatch(s -> s.place().floorOf().equals(place.name()));
   }
 
   private static boolean stands(PlantPlan plan, Place place, LocalDate day) {

@@ -27,6 +27,7 @@ import org.hibernacle.planning.Stay;
  * @param measures in the keeper's units
  * @param ticks of the plan before
  * @param byId the plants of the plan
+ * @param kinds of moves to tell of: wrapping only where something is wrapped
  * @param nextMovingDay the next day on which anything is left to carry
  */
 record Material(
@@ -37,6 +38,7 @@ record Material(
     Measures measures,
     Ticks ticks,
     Map<String, PlantPlan> byId,
+    List<Move.Kind> kinds,
     Optional<LocalDate> nextMovingDay) {
 
   static Material of(SeasonPlan plan, RunFacts facts, Words words) {
@@ -45,12 +47,15 @@ record Material(
     Ticks ticks = Ticks.of(plan, facts.before().map(AsPlanned::ticks).orElse(List.of()));
     Map<String, PlantPlan> byId =
         plan.plants().stream().collect(Collectors.toUnmodifiableMap(p -> p.plant().id(), p -> p));
+    boolean wrapped = plan.plants().stream().anyMatch(p -> p.move(Move.Kind.WRAP).isPresent());
+    List<Move.Kind> kinds =
+        Arrays.stream(Move.Kind.values()).filter(kind -> wrapped || kind.carries()).toList();
     Optional<LocalDate> nextMovingDay =
         plan.movesByDate().stream()
             .filter(pm -> !ticks.isDone(pm) && !pm.move().date().isBefore(asOf(plan)))
             .map(pm -> pm.move().date())
             .findFirst();
-    return new Material(plan, facts, words, display, measures, ticks, byId, nextMovingDay);
+    return new Material(plan, facts, words, display, measures, ticks, byId, kinds, nextMovingDay);
   }
 
   /** The plants A to Z by the name people use, then by Id. */
@@ -67,12 +72,6 @@ record Material(
   PlantPlan plant(String id) {
     return Optional.ofNullable(byId.get(id))
         .orElseThrow(() -> new IllegalArgumentException("no plant " + id));
-  }
-
-  /** The kinds of moves to tell of: wrapping only where something is wrapped. */
-  List<Move.Kind> kinds() {
-    boolean wrapped = plan.plants().stream().anyMatch(p -> p.move(Move.Kind.WRAP).isPresent());
-    return Arrays.stream(Move.Kind.values()).filter(kind -> wrapped || kind.carries()).toList();
   }
 
   /** Where the plant stands in the middle of the winter. */

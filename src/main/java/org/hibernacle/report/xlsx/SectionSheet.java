@@ -40,12 +40,14 @@ final class SectionSheet {
   private final Section section;
   private final List<Column> columns;
   private final XSSFSheet sheet;
+  private final boolean grouped;
 
   SectionSheet(Sheets sheets, Section section) {
     this.sheets = sheets;
     this.pattern = sheets.patterns().ofSection(section.id());
     this.display = new Display(sheets.words());
     this.section = section;
+    this.grouped = section.isGrouped();
     this.columns =
         section.columns().stream().filter(c -> c.media().contains(Medium.WORKBOOK)).toList();
     this.sheet = sheets.addOwn(section.title());
@@ -145,7 +147,6 @@ final class SectionSheet {
   private void row(int number) {
     Section.Row row = section.rows().get(number);
     boolean again = section.continuesGroup(number);
-    boolean grouped = section.isGrouped();
     Set<Trait> traits = grouped && !again ? EnumSet.of(Trait.GROUP) : EnumSet.noneOf(Trait.class);
     XSSFRow target = sheet.createRow(sheet.getLastRowNum() + 1);
     int lines = 1;
