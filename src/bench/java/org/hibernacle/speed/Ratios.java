@@ -89,6 +89,8 @@ final class Ratios {
         input.resolve("inventory.xlsx").toString(),
         input.resolve("temperatures.csv").toString(),
         "--without-remedies",
+        "--suspect",
+        "keep",
         "-o",
         folder.toString());
   }
