@@ -1,19 +1,21 @@
 @echo off
 rem Starts Hibernacle. Needs Java 17 or newer: in the folder "runtime" beside "bin", in JAVA_HOME or
 rem on the path. HIBERNACLE_JAVA_OPTIONS holds options for Java, such as -Xmx4g, apart by spaces.
-rem The first plan leaves a file in %LOCALAPPDATA%\hibernacle from which Java starts quicker later
-rem on; it may be deleted at any time.
+rem With the first plan, a second run beside it plans the demo, out of sight and with what time is to
+rem spare, and leaves a file in %LOCALAPPDATA%\hibernacle from which Java starts quicker later on; it
+rem may be deleted at any time.
 setlocal DisableDelayedExpansion
+if "%~1"=="/learn" goto learn
 set "program=%~dp0.."
 
-rem Files dropped on this file in the Explorer: its window closes at the end unless it waits.
+rem Files dropped on this file in the Explorer: its window closes at the end unless it waits. The
+rem Explorer says: /c ""this file" dropped files". HIBERNACLE_NO_PAUSE, set to anything, never waits.
 set "dropped="
 set "terminal=false"
-if "%~1"=="" goto find_java
-if exist "%~1" set "dropped=maybe"
+for %%e in (.xlsx .xlsm .csv) do if /i "%~x1"=="%%e" set "dropped=maybe"
 if not defined dropped goto find_java
 set "dropped="
-echo "%cmdcmdline:"=%" | findstr /i /c:" /c " >nul && set "dropped=yes"
+echo "%cmdcmdline:"='%" | "%SystemRoot%\System32\find.exe" /i " /c ''%~f0' " >nul && set "dropped=yes"
 if defined dropped set "terminal=true"
 
 :find_java
@@ -32,9 +34,11 @@ goto end
 :version
 for %%j in ("%java%") do set "bin=%%~dpj"
 set "version="
+set "build="
+for /f "tokens=2 delims==" %%v in ('findstr /b "JAVA_RUNTIME_VERSION=" "%bin%..\release" 2^>nul') do set "build=%%~v"
 for /f "tokens=2 delims==" %%v in ('findstr /b "JAVA_VERSION=" "%bin%..\release" 2^>nul') do set "version=%%~v"
 if defined version goto compare
-for /f "tokens=3" %%v in ('""%java%" -version 2^>^&1 ^| findstr /i /c:" version ""') do set "version=%%~v"
+for /f "tokens=3" %%v in ('^""%java%" -version 2^>^&1 ^| findstr /i /c:" version "^"') do set "version=%%~v"
 
 :compare
 set "major="
@@ -55,32 +59,47 @@ for %%c in (check winters species blank help --help --version) do if /i "%~1"=="
 set "archive="
 if not defined LOCALAPPDATA goto plain
 if defined HIBERNACLE_JAVA_OPTIONS goto plain
+if not defined build set "build=%version%"
+rem One for each copy of the program and each build of Java. The name ends with the length, since
+rem Java trusts a file that was cut short.
+set "copy=%~dp0"
+set "copy=%copy:\=-%"
+set "copy=%copy::=%"
 set "cache=%LOCALAPPDATA%\hibernacle"
-set "archive=%cache%\hibernacle-@project.version@-java-%version%.jsa"
-if exist "%archive%" goto quick
+set "prefix=hibernacle-@project.version@-java-%build%-%copy%"
+for %%f in ("%cache%\%prefix%*.jsa") do if /i "%%~nxf"=="%prefix%%%~zf.jsa" set "archive=%%~ff"
+if defined archive goto quick
 set "learns="
 if /i "%~1"=="plan" set "learns=yes"
-if defined dropped set "learns=yes"
+for %%e in (.xlsx .xlsm .csv) do if /i "%~x1"=="%%e" set "learns=yes"
+for %%h in (-h --help -V --version) do if /i "%~2"=="%%h" set "learns="
 if not defined learns goto plain
-if not exist "%cache%\" md "%cache%" 2>nul
-if not exist "%cache%\" goto plain
-set "unfinished=%archive%.%RANDOM%%RANDOM%.new"
-"%java%" "-XX:ArchiveClassesAtExit=%unfinished%" -Xlog:disable -Dhibernacle.terminal=%terminal% -jar "%program%\lib\hibernacle.jar" %*
+start "" /b /low "%ComSpec%" /c ^""%~f0" /learn^" <nul >nul 2>nul
+
+:plain
+"%java%" -Xlog:disable %quick% -Dhibernacle.terminal=%terminal% %HIBERNACLE_JAVA_OPTIONS% -jar "%program%\lib\hibernacle.jar" %*
 set "code=%ERRORLEVEL%"
-if "%code%"=="0" move /y "%unfinished%" "%archive%" >nul 2>nul
-if "%code%"=="4" move /y "%unfinished%" "%archive%" >nul 2>nul
-if exist "%unfinished%" del /f /q "%unfinished%" 2>nul
 goto end
 
 :quick
 "%java%" -Xshare:auto "-XX:SharedArchiveFile=%archive%" -XX:+VerifySharedSpaces -Xlog:disable %quick% -Dhibernacle.terminal=%terminal% -jar "%program%\lib\hibernacle.jar" %*
 set "code=%ERRORLEVEL%"
-goto end
-
-:plain
-"%java%" -Xlog:disable %quick% -Dhibernacle.terminal=%terminal% %HIBERNACLE_JAVA_OPTIONS% -jar "%program%\lib\hibernacle.jar" %*
-set "code=%ERRORLEVEL%"
 
 :end
-if defined dropped pause
+if defined dropped if not defined HIBERNACLE_NO_PAUSE pause
 exit /b %code%
+
+rem Plans the demo into a folder in the cache, to have Java write down which classes a plan needs. Who
+rem makes the folder learns, so that two never do so at once. Where it fails the folder stays, and
+rem for a day nobody tries again. The names above came along with the environment.
+:learn
+if not exist "%cache%\" md "%cache%"
+set "work=%cache%\%prefix%.new"
+forfiles /p "%cache%" /m "hibernacle-*.new" /d -1 /c "cmd /c rd /s /q @path"
+forfiles /p "%cache%" /m "hibernacle-*.jsa" /d -180 /c "cmd /c del /f /q @path"
+md "%work%" || exit /b 1
+"%java%" "-XX:ArchiveClassesAtExit=%work%\new.jsa" -Xlog:disable -Xmx512m -jar "%program%\lib\hibernacle.jar" plan "%program%\demo-data\inventory.xlsx" "%program%\demo-data\temperatures.csv" -o "%work%\plan" --without-remedies || exit /b 1
+del /f /q "%cache%\%prefix%*.jsa"
+for %%f in ("%work%\new.jsa") do move /y "%%~ff" "%cache%\%prefix%%%~zf.jsa" || exit /b 1
+rd /s /q "%work%"
+exit /b 0

@@ -15,8 +15,8 @@ import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /**
- * Writes down what a workbook and a PDF hold, one line a sheet, cell, page and line of text, so that
- * {@link Floor} can write the same again.
+ * Writes down what a workbook and a PDF hold, one line a sheet, cell, page and line of text, so
+ * that {@link Floor} can write the same again.
  */
 final class Dump {
   private Dump() {}

@@ -29,6 +29,8 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  * both plain. Nothing is worked out between them.
  */
 final class Floor {
+  private static final String FONT = "/org/hibernacle/report/pdf/fonts/DejaVuSansCondensed.ttf";
+
   private Floor() {}
 
   /**
@@ -117,9 +119,7 @@ final class Floor {
   private static void writePdf(BufferedReader dump, String first, Path file) throws IOException {
     BaseFont letters =
         BaseFont.createFont(
-            Objects.requireNonNull(
-                    Floor.class.getResource("/org/hibernacle/report/pdf/fonts/DejaVuSansCondensed.ttf"))
-                .toString(),
+            Objects.requireNonNull(Floor.class.getResource(FONT)).toString(),
             BaseFont.IDENTITY_H,
             BaseFont.EMBEDDED);
     Font font = new Font(letters, 5);

@@ -79,8 +79,7 @@ public class Kernels {
   }
 
   private Simulator site() {
-    return new Simulator(
-        winter(), inventory.places(), inventory.settings().latitudeDeg());
+    return new Simulator(winter(), inventory.places(), inventory.settings().latitudeDeg());
   }
 
   /** Hours of one winter from days. */

@@ -35,7 +35,8 @@ import picocli.CommandLine.Spec;
       "2:wrong use of the command line",
       "3:the input has errors; nothing was written",
       "4:done, but some plants can not be protected",
-      "5:output could not be written; files that were there are untouched"
+      "5:output could not be written; files that were there are untouched",
+      "130:stopped with Ctrl-C; the files are all old or all new"
     },
     footer = {
       "",

@@ -132,8 +132,23 @@ final class OutputFolder {
     if (objects(files.stream().map(OutputFile::name).toList(), err)) {
       return Optional.empty();
     }
+    try {
+      return replace(files, contents(files), err);
+    } catch (Replacement.NotPutBackException e) {
+      err.println("Output could not be written: " + reason(e.cause()));
+      err.println(e.getMessage());
+      err.flush();
+      return Optional.empty();
+    } catch (IOException e) {
+      refuse(reason(e), err);
+      return Optional.empty();
+    }
+  }
+
+  /** Makes the folder only now that there is something to write. */
+  private Optional<List<Path>> replace(
+      List<OutputFile> files, List<byte[]> contents, PrintWriter err) throws IOException {
     try (Replacement replacement = new Replacement(folder)) {
-      List<byte[]> contents = contents(files);
       for (int i = 0; i < files.size(); i++) {
         replacement.prepare(files.get(i).name(), contents.get(i));
       }
@@ -143,14 +158,6 @@ final class OutputFolder {
         return Optional.empty();
       }
       return Optional.of(replacement.replace());
-    } catch (Replacement.NotPutBackException e) {
-      err.println("Output could not be written: " + reason(e.cause()));
-      err.println(e.getMessage());
-      err.flush();
-      return Optional.empty();
-    } catch (IOException e) {
-      refuse(reason(e), err);
-      return Optional.empty();
     }
   }
 

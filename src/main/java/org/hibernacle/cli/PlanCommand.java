@@ -3,7 +3,6 @@ package org.hibernacle.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -13,18 +12,14 @@ import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.hibernacle.input.EarlierPlan;
 import org.hibernacle.input.InventoryWorkbook;
-import org.hibernacle.input.LogRows;
 import org.hibernacle.input.Problems;
 import org.hibernacle.input.SpeciesCatalogue;
 import org.hibernacle.input.TemperatureCsv;
 import org.hibernacle.model.Diagnostic;
 import org.hibernacle.model.Inventory;
-import org.hibernacle.model.MoveMade;
-import org.hibernacle.model.MovePlanned;
 import org.hibernacle.model.Season;
 import org.hibernacle.model.TemperatureSeries;
 import org.hibernacle.planning.Explanation;
-import org.hibernacle.planning.InSeason;
 import org.hibernacle.planning.PlantPlan;
 import org.hibernacle.planning.Progress;
 import org.hibernacle.planning.Question;
@@ -101,12 +96,12 @@ final class PlanCommand implements Callable<Integer> {
   @Option(
       names = "--as-of",
       paramLabel = "DATE",
-      converter = DayConverter.class,
+      converter = AsOfDay.Converter.class,
       description =
           "Plans from that day of the season on, such as 2026-11-10: rows up to it are what"
               + " happened, later rows are the forecast, earlier winters follow. Moves made are"
               + " read from the Log of the season plan that is given or replaced.")
-  private Optional<LocalDate> asOf = Optional.empty();
+  private Optional<AsOfDay> asOf = Optional.empty();
 
   @Mixin private TemperatureOptions temperatures = new TemperatureOptions();
 
@@ -168,13 +163,13 @@ final class PlanCommand implements Callable<Integer> {
     }
     boolean southern = inventory.get().settings().southern();
     Optional<String> wrongUse =
-        asOf.flatMap(day -> wrongUse(day, inventory.get()))
+        asOf.flatMap(day -> day.wrongUse(season, southern, answer.leaveOneOut()))
             .or(() -> season.flatMap(year -> handOut.outside(new Season(year, southern))));
     if (wrongUse.isPresent()) {
       err().println(wrongUse.get());
       return stopped(ExitCode.WRONG_USE, problems);
     }
-    Optional<Progress> progress = asOf.map(d -> progress(d, inventory.get(), earlier, problems));
+    Optional<Progress> progress = asOf.map(day -> day.progress(inventory.get(), earlier, problems));
     if (problems.hasErrors()) {
       return stopped(ExitCode.BAD_INPUT, problems);
     }
@@ -228,49 +223,13 @@ final class PlanCommand implements Callable<Integer> {
     return code;
   }
 
-  /** Why a plan can not be made as of that day. */
-  private Optional<String> wrongUse(LocalDate day, Inventory inventory) {
-    boolean southern = inventory.settings().southern();
-    Season holds = Season.containing(day, southern);
-    if (season.isPresent() && season.get() != holds.year()) {
-      return Optional.of(
-          "--as-of " + day + " lies in winter " + holds + ", --season names another; leave it out");
-    }
-    if (answer.leaveOneOut()) {
-      return Optional.of("--as-of plans one season, --leave-one-out judges all; give one of them");
-    }
-    LocalDate last = InSeason.lastDay(holds);
-    return day.isAfter(last)
-        ? Optional.of(
-            "--as-of "
-                + day
-                + ": winter "
-                + holds
-                + " is planned up to "
-                + last
-                + "; plan the next one without --as-of")
-        : Optional.empty();
-  }
-
-  private static Progress progress(
-      LocalDate day, Inventory inventory, EarlierPlans earlier, Problems problems) {
-    Season season = Season.containing(day, inventory.settings().southern());
-    List<MoveMade> made =
-        earlier
-            .withLog(season)
-            .map(plan -> LogRows.read(plan, inventory, day, problems))
-            .orElse(List.of());
-    List<MovePlanned> planned = earlier.known(season).map(EarlierPlan::moves).orElse(List.of());
-    return new Progress(day, made, planned);
-  }
-
   private OptionalInt seasonYear() {
     return season.isPresent() ? OptionalInt.of(season.get()) : OptionalInt.empty();
   }
 
   private int noWinter(Problems problems) {
     asOf.ifPresentOrElse(
-        day -> problems.error("PL-400.before", names(temperatureFiles), day),
+        day -> problems.error("PL-400.before", names(temperatureFiles), day.day()),
         () -> problems.error("PL-400", names(temperatureFiles)));
     return stopped(ExitCode.BAD_INPUT, problems);
   }
@@ -378,7 +337,7 @@ final class PlanCommand implements Callable<Integer> {
   private List<String> options(SeasonPlan plan) {
     List<String> options = new ArrayList<>();
     options.add("season=" + plan.season());
-    asOf.ifPresent(day -> options.add("as-of=" + day));
+    asOf.ifPresent(day -> options.add("as-of=" + day.day()));
     options.addAll(temperatures.texts());
     options.addAll(loggers.texts());
     return options;

@@ -27,6 +27,7 @@ final class ProgressLine implements Pace {
   private String shown = "";
   private Part part = Part.WINTERS;
   private int done;
+  private boolean ended;
 
   /**
    * A line that is drawn when it is told to.
@@ -57,7 +58,7 @@ final class ProgressLine implements Pace {
           }
         };
     new Timer("progress line", true).schedule(look, BETWEEN.toMillis(), BETWEEN.toMillis());
-    Runtime.getRuntime().addShutdownHook(new Thread(line::wipe));
+    Runtime.getRuntime().addShutdownHook(new Thread(line::end));
     return line;
   }
 
@@ -87,7 +88,7 @@ final class ProgressLine implements Pace {
 
   /** Draws the line if there is something new to say and the run has gone on for long enough. */
   synchronized void draw() {
-    if (text.equals(shown) || sinceStart.get().compareTo(PATIENCE) < 0) {
+    if (ended || text.equals(shown) || sinceStart.get().compareTo(PATIENCE) < 0) {
       return;
     }
     String rest = " ".repeat(Math.max(0, shown.length() - text.length()));
@@ -104,6 +105,12 @@ final class ProgressLine implements Pace {
       terminal.flush();
       shown = "";
     }
+  }
+
+  /** Takes the line away for good: the program is asked to end. */
+  synchronized void end() {
+    ended = true;
+    wipe();
   }
 
   /** The same writer, before whose words the line makes way. */

@@ -67,6 +67,20 @@ class OutputFolderTest {
   }
 
   @Test
+  void theFolderIsMadeWhenThereIsSomethingToPutIntoIt() throws IOException {
+    Path later = folder.resolve("new").resolve("folder");
+    OutputFile file =
+        new OutputFile(
+            "a.xlsx",
+            out ->
+                out.write(
+                    String.valueOf(Files.exists(later.getParent()))
+                        .getBytes(StandardCharsets.UTF_8)));
+    new OutputFolder(later, List.of()).write(List.of(file), new PrintWriter(err));
+    assertEquals("false", Files.readString(later.resolve("a.xlsx")));
+  }
+
+  @Test
   void aWriterThatBreaksOffLeavesTheOldFiles() throws IOException {
     old("a.xlsx", "b.pdf");
     OutputFile broken =

@@ -91,6 +91,17 @@ class ProgressLineTest {
   }
 
   @Test
+  void whenTheProgramIsAskedToEndItStaysAway() {
+    line.tell("reading the files");
+    line.draw();
+    line.end();
+    assertEquals("", seen());
+    line.reached(Pace.Part.PLANTS, 3, 9);
+    line.draw();
+    assertEquals("", seen(), "work goes on for a moment, the line does not");
+  }
+
+  @Test
   void everyPartHasASentenceThatFitsANarrowTerminal() {
     for (Pace.Part part : Pace.Part.values()) {
       line.reached(part, 99_999, 99_999);

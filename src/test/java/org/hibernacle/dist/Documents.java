@@ -31,9 +31,10 @@ final class Documents {
   private static final Set<String> FOLDERS = Set.of("docs", "demo-data", "templates");
   private static final List<Extension> EXTENSIONS =
       List.of(TablesExtension.create(), HeadingAnchorExtension.create());
-  private static final Pattern BUILDING =
-      Pattern.compile("^## Two commands\\R.*?(?=^## )", Pattern.DOTALL | Pattern.MULTILINE);
+  private static final Pattern FOR_DEVELOPERS =
+      Pattern.compile("<!-- for developers -->.*?<!-- for all -->", Pattern.DOTALL);
   private static final String JAR = "java -jar target/hibernacle.jar";
+  private static final Pattern BUILDING = Pattern.compile("mvn |java -(cp|jar) |\\btarget/");
   private static final String STYLE =
       "body{max-width:48em;margin:2em auto;padding:0 1em;font:1em/1.5 sans-serif;color:#111}"
           + "table{border-collapse:collapse}th,td{border:1px solid #777;padding:.2em .5em;"
@@ -51,7 +52,7 @@ final class Documents {
   /**
    * Writes all pages.
    *
-   * @throws IllegalStateException if a link leads nowhere
+   * @throws IllegalStateException if a link leads nowhere, or a page tells how to build the program
    */
   void write(Path folder) throws IOException {
     Map<Path, String> pages = new TreeMap<>();
@@ -65,6 +66,12 @@ final class Documents {
     if (!dead.isEmpty()) {
       throw new IllegalStateException("links lead nowhere: " + dead);
     }
+    pages.forEach(
+        (page, text) -> {
+          if (BUILDING.matcher(text).find()) {
+            throw new IllegalStateException(page + " tells how to build the program");
+          }
+        });
     for (Map.Entry<Path, String> page : pages.entrySet()) {
       Path target = folder.resolve(page.getKey().toString());
       Files.createDirectories(target.getParent());
@@ -97,7 +104,11 @@ final class Documents {
 
   /** Without what only those need who build the program; commands as the launcher takes them. */
   private static String forKeepers(String text) {
-    return BUILDING.matcher(text).replaceFirst("").replace(JAR, "hibernacle");
+    return FOR_DEVELOPERS
+        .matcher(text)
+        .replaceAll("")
+        .replace(JAR, "hibernacle")
+        .replace(" -o target/", " -o ");
   }
 
   private static String whole(String title, String body) {

@@ -7,8 +7,8 @@ final class SensitivityPage {
       # How much hangs on what
 
       Nothing that a plan rests on is known exactly. Here ten plants of the demo are planned again and again, each time with one
-      thing supposed to be otherwise, over the demo's ten invented winters. Written by `org.hibernacle.sense.SensitivityTable`;
-      `mvn -Pproof test -Dtest=SensitivityTableTest -Dgolden.update=true` writes it anew.
+      thing supposed to be otherwise, over the demo's ten invented winters. <!-- for developers -->Written by `org.hibernacle.sense.SensitivityTable`;
+      `mvn -Pproof test -Dtest=SensitivityTableTest -Dgolden.update=true` writes it anew.<!-- for all -->
 
       Each plant is planned as if it were alone, with every day a moving day and nobody ever away, so that dates move by days
       and not by weekends. No risk is accepted. As things are taken to be:
