@@ -116,11 +116,10 @@ final class PageSetup {
             .toList();
     double heading = rows.stream().limit(headingRows).mapToDouble(r -> r).sum();
     PageBreaks breaks = PageBreaks.of(rows, headingRows, room / scale);
-    double smaller = scale * SPARING_SCALE;
+    double smaller = Math.max(SMALLEST_SCALE, scale * SPARING_SCALE);
     double rest = breaks.lastShare() - heading * scale / room;
     return breaks.pages() > 1
             && rest < FEW_ROWS
-            && smaller >= SMALLEST_SCALE
             && PageBreaks.of(rows, headingRows, room / smaller).pages() < breaks.pages()
         ? breaks.pages() - 1
         : 0;
