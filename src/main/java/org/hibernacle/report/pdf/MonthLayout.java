@@ -128,8 +128,11 @@ final class MonthLayout {
     return new Attempt(tried, shares, widths.wanted(shares));
   }
 
-  /** In the same letters, with width from low boxes for high ones. */
+  /** In the same letters, with width from low boxes for high ones on other weekdays. */
   private Attempt evened(Attempt found) {
+    if (lines.keySet().stream().map(this::column).distinct().count() < 2) {
+      return found;
+    }
     WeekdayWidths widths = weekdays(found.box());
     float[] shares = widths.evened(found.columns(), least(found.box()), height);
     return new Attempt(found.box(), shares, widths.wanted(shares));
