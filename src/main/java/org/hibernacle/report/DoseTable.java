@@ -20,11 +20,17 @@ final class DoseTable {
             .column("rows", 9)
             .column("rows-harmed", 9)
             .column("coldest-survived", 13, degrees)
+            .numbers()
             .column("warmest-harmed", 13, degrees)
+            .numbers()
             .column("half-harmed", 13, degrees)
+            .numbers()
             .column("half-error", 11, m.measures().degreesApart())
+            .numbers()
             .column("half-low", 11, degrees)
+            .numbers()
             .column("half-high", 11, degrees)
+            .numbers()
             .column("dose-says", 30)
             .column("dose-points", 46);
     m.review().doseResponses().forEach(d -> table.row(StyleRole.PLAIN, cells(m, d)));

@@ -96,9 +96,9 @@ final class LogTable {
             .column("name", 20)
             .column("planned-move-down", 15, StyleRole.MOVE_DOWN)
             .leads("moving-days", MoveTable.about("", Move.Kind.MOVE_DOWN))
-            .column("planned-move-in", 15, StyleRole.MOVE_IN)
+            .column("planned-move-in", 17, StyleRole.MOVE_IN)
             .leads("moving-days", MoveTable.about("", Move.Kind.MOVE_IN))
-            .column("planned-step-out", 15, StyleRole.STEP_OUT)
+            .column("planned-step-out", 17, StyleRole.STEP_OUT)
             .leads("moving-days", MoveTable.about("", Move.Kind.STEP_OUT))
             .column("planned-return", 15, StyleRole.RETURN)
             .leads("moving-days", MoveTable.about("", Move.Kind.RETURN))
@@ -129,6 +129,7 @@ final class LogTable {
                 + ")-MIN("
                 + TO_LEAVE
                 + "))")
+        .numbers()
         .marked("AND(ISNUMBER({days-late}),{days-late}>0)", StyleRole.CAUTION, " !")
         .formula(
             "days-away",
@@ -141,7 +142,8 @@ final class LogTable {
                 + ",{real-return})"
                 + "-MIN("
                 + LEFT
-                + ")))");
+                + ")))")
+        .numbers();
     Map<String, List<List<Object>>> rowsById = rowsById();
     for (PlantPlan p : m.byName()) {
       List<List<Object>> rows = rowsById.remove(p.plant().id());

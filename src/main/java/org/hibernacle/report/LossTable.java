@@ -24,7 +24,9 @@ final class LossTable {
             .column("cause", 22)
             .column("plan-worth", 16)
             .column("days-off", 8)
+            .numbers()
             .column("value", 8)
+            .numbers()
             .column("noticed", 13)
             .wordsColumn("story", 52)
             .wordsColumn("remark", 14);

@@ -21,7 +21,9 @@ final class MoveComparedTable {
             .column("skipped", 10)
             .column("unplanned", 10)
             .column("mean-days-late", 12)
+            .numbers()
             .column("most-days-late", 12)
+            .numbers()
             .column("latest-plant", 14);
     for (Punctuality p : m.review().punctuality()) {
       boolean told = p.told() > 0;
@@ -51,6 +53,7 @@ final class MoveComparedTable {
             .column("planned-day", 15)
             .column("real-day", 15)
             .column("days-late", 10)
+            .numbers()
             .column("how-told", 22)
             .column("harm-between", 12);
     for (PlantReview p : m.byName()) {

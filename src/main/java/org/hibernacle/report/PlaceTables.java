@@ -34,8 +34,10 @@ final class PlaceTables {
             .column("used", 12, m.measures().squareMetres())
             .formula(
                 "room-left", 12, "IF({room}=\"\",\"\",{room}-{used})", m.measures().squareMetres())
+            .numbers()
             .workbookFormula(
                 "room-share", 10, "IF({room}=\"\",\"\",IF({room}=0,0,100*{used}/{room}))")
+            .numbers()
             .column("pots", 10)
             .formula("overfull", 14, overfull(m.words()))
             .marked("{overfull}<>\"\"", StyleRole.DANGER, "")
@@ -127,7 +129,7 @@ final class PlaceTables {
     SortedSet<LocalDate> starts = new TreeSet<>();
     List<PlaceForecast> places = m.plan().places();
     for (int i = 0; i < places.size(); i++) {
-      table.named(used(i), usedHeading(m, places.get(i)), 13, Section.Entry.NONE);
+      table.named(used(i), usedHeading(m, places.get(i)), 13, Section.Entry.NONE).numbers();
       if (isBounded(places.get(i))) {
         String above = "{" + used(i) + "}>" + room(places.get(i)) + "+" + HAIR;
         table.marked("AND(ISNUMBER({" + used(i) + "})," + above + ")", StyleRole.DANGER, " !");

@@ -19,7 +19,8 @@ final class ReviewPlaceTable {
             .column("coldest", 12, m.measures().degrees())
             .column("coldest-day", 15)
             .column("rows-there", 12)
-            .column("rows-harmed", 12);
+            .column("rows-harmed", 12)
+            .numbers();
     if (logged) {
       PlaceTables.errorColumns(table, m.measures().degreesApart(), true);
     }

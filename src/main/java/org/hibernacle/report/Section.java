@@ -43,6 +43,7 @@ public record Section(
    * @param role look of its filled cells, so that a kind of date is found at a glance
    * @param entry what the keeper writes there
    * @param live what its cells do by themselves in the workbook
+   * @param numeric whether it is for numbers, even if all its cells are blank
    */
   public record Column(
       String id,
@@ -52,14 +53,15 @@ public record Section(
       Set<Medium> media,
       StyleRole role,
       Entry entry,
-      Live live) {
+      Live live,
+      boolean numeric) {
     public Column {
       media = Set.copyOf(media);
     }
 
     /** A column that is only read. */
     public Column(String id, String heading, String help, int width, Set<Medium> media) {
-      this(id, heading, help, width, media, StyleRole.PLAIN, Entry.NONE, Live.NONE);
+      this(id, heading, help, width, media, StyleRole.PLAIN, Entry.NONE, Live.NONE, false);
     }
   }
 

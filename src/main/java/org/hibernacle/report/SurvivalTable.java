@@ -18,16 +18,23 @@ final class SurvivalTable {
             .column("rows", 9)
             .column("rows-survived", 10)
             .column("survived-share", 11)
+            .numbers()
             .column("survived-low", 13)
+            .numbers()
             .column("survived-high", 13)
+            .numbers()
             .column("rows-undamaged", 11)
             .column("undamaged-share", 11)
+            .numbers()
             .column("undamaged-low", 13)
+            .numbers()
             .column("undamaged-high", 13)
+            .numbers()
             .column("pots-in-all", 9)
             .column("pots-dead", 9)
             .column("outcomes-untold", 13)
-            .column("value-dead", 11);
+            .column("value-dead", 11)
+            .numbers();
     for (Survival s : m.review().survival()) {
       Proportion survived = s.survived();
       Proportion undamaged = s.undamaged();

@@ -106,7 +106,7 @@ final class Table {
       Live live) {
     String helpKey = "help." + columnId;
     String help = words.has(helpKey) ? words.text(helpKey) : "";
-    columns.add(new Column(columnId, heading, help, width, columnMedia, role, entry, live));
+    columns.add(new Column(columnId, heading, help, width, columnMedia, role, entry, live, false));
     return this;
   }
 
@@ -138,7 +138,16 @@ final class Table {
     return "\"" + text.replace("\"", "\"\"").replace("{", "\"&CHAR(123)&\"") + "\"";
   }
 
+  /** Tells of the last column that it is for numbers, even if all its cells are blank. */
+  Table numbers() {
+    return last(UnaryOperator.identity(), true);
+  }
+
   private Table live(UnaryOperator<Live> change) {
+    return last(change, columns.get(columns.size() - 1).numeric());
+  }
+
+  private Table last(UnaryOperator<Live> change, boolean numeric) {
     Column last = columns.remove(columns.size() - 1);
     columns.add(
         new Column(
@@ -149,7 +158,8 @@ final class Table {
             last.media(),
             last.role(),
             last.entry(),
-            change.apply(last.live())));
+            change.apply(last.live()),
+            numeric));
     return this;
   }
 

@@ -17,6 +17,7 @@ final class WinterTable {
             .intro(m.words().text("intro.winters"))
             .column("winter", 11)
             .column("days-missing", 10)
+            .numbers()
             .column("coldest-night", 11, measures.degrees())
             .column("coldest-night-day", 15)
             .column("first-frost", 14)

@@ -1,7 +1,6 @@
 package org.hibernacle.report.pdf;
 
 import com.lowagie.text.Phrase;
-import com.lowagie.text.pdf.PdfPCell;
 import com.lowagie.text.pdf.PdfPTable;
 import java.util.List;
 import org.hibernacle.report.MonthPage;
@@ -11,15 +10,6 @@ import org.hibernacle.report.Words;
 final class DayBox {
   /** Between the box's edge and what stands in it, in points. */
   static final float INSET = 3;
-
-  /**
-   * A box from this width on has its number and its marks beside the lines, if it is not much
-   * higher for it; a narrower one above them; in points.
-   */
-  private static final float WIDE = 150;
-
-  /** Of the size of the letters. */
-  private static final float SHORT_OF_A_LINE = 0.9f;
 
   private static final float NUMBER_WIDTH = 27;
   private static final Style BUSY_NUMBER = Style.STRONG.at(16);
@@ -42,45 +32,26 @@ final class DayBox {
   }
 
   /**
-   * The content of a day's box.
+   * The content of a day's box: its number, and below it the lines, each kind below its mark, the
+   * same in wide boxes and in narrow ones.
    *
    * @param shown how many of the lines; the rest is counted in words
    * @param width of the box without its inset, in points
    */
   PdfPTable of(int day, List<MonthPage.Line> lines, int shown, float width) {
-    PdfPTable above = of(day, lines, shown, width, false);
-    if (width < WIDE) {
-      return above;
-    }
-    PdfPTable beside = of(day, lines, shown, width, true);
-    return beside.getTotalHeight() <= above.getTotalHeight() + SHORT_OF_A_LINE * sizePt
-        ? beside
-        : above;
-  }
-
-  private PdfPTable of(
-      int day, List<MonthPage.Line> lines, int shown, float width, boolean beside) {
-    PdfPCell number =
-        Cells.of(type.phrase(Integer.toString(day), lines.isEmpty() ? IDLE_NUMBER : BUSY_NUMBER));
-    PdfPTable table;
-    if (!beside) {
-      table = new PdfPTable(1);
-      table.addCell(number);
-      table.addCell(Cells.gap(lines.isEmpty() ? 0.1f : 2));
-      table.addCell(Cells.of(content(lines, shown, width, false)));
-    } else {
-      table = new PdfPTable(new float[] {NUMBER_WIDTH, width - NUMBER_WIDTH});
-      table.addCell(number);
-      table.addCell(Cells.of(content(lines, shown, width - NUMBER_WIDTH, true)));
-    }
+    PdfPTable table = new PdfPTable(1);
     table.setTotalWidth(width);
+    Style number = lines.isEmpty() ? IDLE_NUMBER : BUSY_NUMBER;
+    table.addCell(Cells.of(type.phrase(Integer.toString(day), number)));
+    table.addCell(Cells.gap(lines.isEmpty() ? 0.1f : 2));
+    table.addCell(Cells.of(content(lines, shown, width)));
     return table;
   }
 
-  private PdfPTable content(List<MonthPage.Line> lines, int shown, float width, boolean beside) {
+  private PdfPTable content(List<MonthPage.Line> lines, int shown, float width) {
     PdfPTable table = new PdfPTable(1);
     table.setTotalWidth(width);
-    fields.add(table, lines.subList(0, shown), width, beside);
+    fields.add(table, lines.subList(0, shown), width, false);
     if (shown < lines.size()) {
       Phrase more =
           type.phrase(

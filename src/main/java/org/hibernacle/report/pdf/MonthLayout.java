@@ -85,6 +85,7 @@ final class MonthLayout {
       take(month, MonthPage.Line::brief);
       best = largest(SMALLEST_PT);
     }
+    best = evened(best);
     box = best.box();
     columns = best.columns();
     weeks = Levels.share(best.wanted(), height);
@@ -122,19 +123,32 @@ final class MonthLayout {
 
   private Attempt attempt(float sizePt) {
     DayBox tried = new DayBox(type, words, sizePt);
+    WeekdayWidths widths = weekdays(tried);
+    float[] shares = widths.lowest(widths(width), least(tried), height);
+    return new Attempt(tried, shares, widths.wanted(shares));
+  }
+
+  /** In the same letters, with width from low boxes for high ones on other weekdays. */
+  private Attempt evened(Attempt found) {
+    if (lines.keySet().stream().map(this::column).distinct().count() < 2) {
+      return found;
+    }
+    WeekdayWidths widths = weekdays(found.box());
+    float[] shares = widths.evened(found.columns(), least(found.box()), height);
+    return new Attempt(found.box(), shares, widths.wanted(shares));
+  }
+
+  private WeekdayWidths weekdays(DayBox tried) {
     List<List<LocalDate>> busy =
         IntStream.range(0, rows)
             .mapToObj(i -> lines.keySet().stream().filter(d -> week(d) == i).toList())
             .toList();
-    WeekdayWidths widths =
-        new WeekdayWidths(
-            busy,
-            first,
-            (date, column) ->
-                tried.height(date.getDayOfMonth(), lines(date), column - 2 * DayBox.INSET),
-            IDLE_HEIGHT);
-    float[] shares = widths.lowest(widths(width), least(tried), height);
-    return new Attempt(tried, shares, widths.wanted(shares));
+    return new WeekdayWidths(
+        busy,
+        first,
+        (date, column) ->
+            tried.height(date.getDayOfMonth(), lines(date), column - 2 * DayBox.INSET),
+        IDLE_HEIGHT);
   }
 
   /** Widths at which neither the name of a weekday nor a word of a line is broken, in points. */

@@ -21,12 +21,15 @@ final class PageFrame extends PdfPageEventHelper {
   static final float EDGE = 28;
 
   private static final float GAP = 8;
-  private static final float COUNT_WIDTH = 90;
+
+  /** More pages than there will be. */
+  private static final int MANY = 999;
 
   private final Imprint imprint;
   private final Typefaces type;
   private final Words words;
   private final Style style;
+  private final float countWidth;
   private final List<PdfTemplate> counts = new ArrayList<>();
 
   PageFrame(Imprint imprint, Typefaces type, Words words) {
@@ -39,6 +42,7 @@ final class PageFrame extends PdfPageEventHelper {
     this.imprint = imprint;
     this.type = type;
     this.words = words;
+    this.countWidth = type.width(count(words, MANY, MANY), style.asBold()) + 1;
   }
 
   /** From the edge of the paper to the first line below the head, in points. */
@@ -69,8 +73,8 @@ final class PageFrame extends PdfPageEventHelper {
     float height = foot.getTotalHeight();
     PdfContentByte content = writer.getDirectContent();
     foot.writeSelectedRows(0, -1, document.left(), EDGE + height, content);
-    PdfTemplate count = content.createTemplate(COUNT_WIDTH, height);
-    content.addTemplate(count, document.right() - COUNT_WIDTH, EDGE);
+    PdfTemplate count = content.createTemplate(countWidth, height);
+    content.addTemplate(count, document.right() - countWidth, EDGE);
     counts.add(count);
   }
 
@@ -79,13 +83,13 @@ final class PageFrame extends PdfPageEventHelper {
     for (int page = 1; page <= counts.size(); page++) {
       PdfTemplate count = counts.get(page - 1);
       PdfPTable table = Cells.table(1);
-      table.setTotalWidth(COUNT_WIDTH);
-      table.addCell(Cells.right(line(count(page, counts.size()), style.asBold(), 0)));
+      table.setTotalWidth(countWidth);
+      table.addCell(Cells.right(line(count(words, page, counts.size()), style.asBold(), 0)));
       table.writeSelectedRows(0, -1, 0, count.getHeight(), count);
     }
   }
 
-  private String count(int page, int pages) {
+  private static String count(Words words, int page, int pages) {
     return words.text("paper.page", page, pages);
   }
 
@@ -98,7 +102,7 @@ final class PageFrame extends PdfPageEventHelper {
   }
 
   private PdfPTable foot(float width) {
-    PdfPTable table = Cells.table(width - COUNT_WIDTH, COUNT_WIDTH);
+    PdfPTable table = Cells.table(width - countWidth, countWidth);
     table.setTotalWidth(width);
     table.addCell(line(imprint.pageFooter(), style, Rectangle.TOP));
     table.addCell(line("", style, Rectangle.TOP));

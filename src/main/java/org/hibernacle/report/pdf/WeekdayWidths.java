@@ -60,6 +60,32 @@ final class WeekdayWidths {
     return WidthSearch.lowest(start, least, enough, this::total);
   }
 
+  /**
+   * Widths of the same sum under which no day is much higher than the others: their heights squared
+   * are least together.
+   *
+   * @param start in points
+   * @param least below which none goes that is not below from the start, in points
+   * @param most total height that the weeks may take, if they do not take more from the start, in
+   *     points
+   */
+  float[] evened(float[] start, float[] least, float most) {
+    double limit = Math.max(most, total(start));
+    return WidthSearch.lowest(
+        start,
+        least,
+        0,
+        tried -> total(tried) <= limit ? squares(tried) : Double.POSITIVE_INFINITY);
+  }
+
+  private double squares(float[] widths) {
+    return weeks.stream()
+        .flatMap(List::stream)
+        .mapToDouble(date -> height(date, widths[column(date)]))
+        .map(height -> height * height)
+        .sum();
+  }
+
   private int column(LocalDate date) {
     return columnOf[date.getDayOfWeek().getValue() - 1];
   }

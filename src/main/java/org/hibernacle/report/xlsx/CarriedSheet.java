@@ -65,9 +65,17 @@ final class CarriedSheet {
     }
     asked.forEach(a -> ask(sheet, a));
     sheet.createFreezePane(1, 1);
-    double total = IntStream.range(0, table.headings().size()).map(i -> width(table, i)).sum();
-    sheets.pages().apply(sheet, pattern.sheet(), total, 1);
+    List<Double> widths =
+        IntStream.range(0, table.headings().size())
+            .mapToObj(i -> sheet.getColumnWidth(i) / 256.0)
+            .toList();
+    sheets.pages().apply(sheet, pattern.sheet(), widths, naming(), 1);
     return sheet.getSheetName();
+  }
+
+  /** How many columns at the left tell which row it is: the first, and the one beside an Id. */
+  private int naming() {
+    return ids.isPresent() ? Math.min(2, table.headings().size()) : 1;
   }
 
   /** From a plant of the inventory to its row in the plan, and back. */

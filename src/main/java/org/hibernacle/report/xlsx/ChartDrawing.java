@@ -113,7 +113,7 @@ final class ChartDrawing {
   /** The table, if it is wanted, then the chart on a page of its own. */
   private void print(int left) {
     int index = sheets.workbook().getSheetIndex(sheet);
-    String chartCells = absolute(1, HEIGHT_ROWS, left, left + WIDTH_COLUMNS);
+    String chartCells = absolute(1, HEIGHT_ROWS, left, left + WIDTH_COLUMNS - 1);
     if (chart.alone()) {
       sheets.workbook().setPrintArea(index, chartCells);
       sheet.setRepeatingRows(null);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -98,9 +99,11 @@ final class OverviewSheet {
       gap();
     }
     pair(fact, words.text("workbook.run"), report.digest(), StyleRole.SUBTLE, StyleRole.SUBTLE);
-    double characters =
-        (sheet.getColumnWidth(left) + sheet.getColumnWidth(left + 1)) / 256.0 + left * 9;
-    sheets.pages().apply(sheet, sheet, characters, 0);
+    List<Double> widths =
+        IntStream.rangeClosed(0, left + 1)
+            .mapToObj(i -> i < left ? 9 : sheet.getColumnWidth(i) / 256.0)
+            .toList();
+    sheets.pages().apply(sheet, sheet, widths, 0, 0);
   }
 
   /** The two cells of a pattern row. */

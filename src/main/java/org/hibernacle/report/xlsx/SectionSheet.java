@@ -124,8 +124,11 @@ final class SectionSheet {
     Paragraphs.fit(row, lines, sheets.styles().textPt());
   }
 
-  /** A heading stands where most of what is below it stands. */
+  /** A heading stands where what is below it stands, or would stand. */
   private HorizontalAlignment aligned(Column column) {
+    if (column.numeric()) {
+      return HorizontalAlignment.RIGHT;
+    }
     if (column.entry().kind() == Entry.Kind.DATE || column.entry().kind() == Entry.Kind.TICK) {
       return HorizontalAlignment.CENTER;
     }
@@ -269,10 +272,7 @@ final class SectionSheet {
       int index = sheets.workbook().getSheetIndex(sheet);
       sheets.workbook().setPrintArea(index, 0, printed - 1, 0, lastRow);
     }
-    double characters = columns.subList(0, printed).stream().mapToDouble(this::width).sum();
-    sheets.pages().apply(sheet, pattern.sheet(), characters, 1);
-    if (sheet.getPrintSetup().getFitWidth() > 1) {
-      sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, Math.min(1, printed - 1)));
-    }
+    List<Double> widths = columns.subList(0, printed).stream().map(this::width).toList();
+    sheets.pages().apply(sheet, pattern.sheet(), widths, Math.min(2, printed), 1);
   }
 }

@@ -75,7 +75,10 @@ final class WorkbookDump {
             + (repeatedColumns == null ? "" : " and " + repeatedColumns.formatAsString())
             + " "
             + sheet.getPrintSetup().getFitWidth()
-            + " wide");
+            + " wide"
+            + (sheet.getPrintSetup().getFitHeight() == 0
+                ? ""
+                : " " + sheet.getPrintSetup().getFitHeight() + " high"));
     String area = sheet.getWorkbook().getPrintArea(sheet.getWorkbook().getSheetIndex(sheet));
     if (area != null) {
       lines.add("print area " + area);
