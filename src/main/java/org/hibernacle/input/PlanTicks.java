@@ -69,8 +69,10 @@ final class PlanTicks {
     }
   }
 
+  /** The program's own word for a move that the log has is no tick. */
   private static boolean isTicked(PlanSheet sheet, FoundRow row) {
-    return !sheet.text(row, PlanColumn.DONE).isBlank();
+    String mark = sheet.text(row, PlanColumn.DONE).strip();
+    return !mark.isEmpty() && sheet.record().word("done.made").filter(mark::equals).isEmpty();
   }
 
   /** Behind an Id there may be the mass of the pot. */

@@ -57,6 +57,7 @@ final class RecordLines {
     Arrays.stream(Task.Kind.values())
         .forEach(kind -> word("task." + kind.name(), tasks.sentence(kind)));
     word("workbook.tick", m.words().text("workbook.tick"));
+    word("done.made", m.words().text("move.made"));
     word("list.joint", m.words().listed(List.of("", "")));
     word("place.wrapped", m.words().text("place.wrapped", "{0}"));
   }

@@ -132,11 +132,12 @@ public final class Ticks {
     return tasks.containsKey(task);
   }
 
-  /** What stands under Done. */
+  /** What stands under Done: the keeper's tick, or else that the log has the move. */
   Cell cell(PlantMove pm, Words words) {
-    return pm.move().made()
+    Optional<Tick> tick = Optional.ofNullable(moves.get(key(pm)));
+    return tick.isEmpty() && pm.move().made()
         ? new Cell.Text(words.text("move.made"))
-        : mark(Optional.ofNullable(moves.get(key(pm))), words);
+        : mark(tick, words);
   }
 
   /** What stands under Done. */

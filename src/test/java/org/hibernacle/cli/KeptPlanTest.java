@@ -2,6 +2,7 @@ package org.hibernacle.cli;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -51,7 +52,7 @@ class KeptPlanTest {
 
   private Optional<OutputFile> kept(Problems problems) throws IOException {
     EarlierPlans earlier = EarlierPlans.read(plan(), folder.resolve("none.xlsx"), new Problems());
-    return KeptPlan.of(new OutputFolder(folder, List.of()), earlier, SEASON, problems);
+    return KeptPlan.of(new OutputFolder(folder, List.of()), earlier, SEASON, false, problems);
   }
 
   private void keep() throws IOException {
@@ -86,6 +87,29 @@ class KeptPlanTest {
   }
 
   @Test
+  void aDryRunSaysWhatWouldBeKept() throws IOException {
+    Files.write(plan(), withOwnSheet(written(), "one"));
+    EarlierPlans earlier = EarlierPlans.read(plan(), folder.resolve("none.xlsx"), new Problems());
+    Problems problems = new Problems();
+    KeptPlan.of(new OutputFolder(folder, List.of()), earlier, SEASON, true, problems);
+    String told = problems.sorted().get(0).toString();
+    assertTrue(told.contains("would be kept as season-plan-kept-1.xlsx"), told);
+  }
+
+  @Test
+  void aPlanWithoutASealIsKeptSinceItCanNotBeTold() throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try (XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(written()))) {
+      book.removeSheetAt(book.getSheetIndex("Record"));
+      book.write(out);
+    }
+    Files.write(plan(), out.toByteArray());
+    Problems problems = new Problems();
+    assertEquals("season-plan-kept-1.xlsx", kept(problems).orElseThrow().name());
+    assertEquals("IN-470.unsealed", problems.sorted().get(0).key());
+  }
+
+  @Test
   void ticksOfAnotherWinterAreKept() throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     try (XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(written()))) {
@@ -99,6 +123,6 @@ class KeptPlanTest {
     OutputFolder output = new OutputFolder(folder, List.of());
     assertEquals(
         "season-plan-kept-1.xlsx",
-        KeptPlan.of(output, earlier, next, new Problems()).orElseThrow().name());
+        KeptPlan.of(output, earlier, next, false, new Problems()).orElseThrow().name());
   }
 }

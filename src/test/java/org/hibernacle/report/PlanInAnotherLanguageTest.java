@@ -285,7 +285,7 @@ class PlanInAnotherLanguageTest {
   }
 
   /**
-   * The filled-in plan in the made-up language, opened and saved by LibreOffice 7.4; no bundle is
+   * The filled-in plan in the made-up language, opened and saved by an office program; no bundle is
    * wanted to read it.
    */
   @Test
