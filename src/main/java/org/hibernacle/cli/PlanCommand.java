@@ -192,6 +192,7 @@ final class PlanCommand implements Callable<Integer> {
       return noWinter(problems);
     }
     earlier.tellTicksWithoutWork(plan.get(), problems);
+    earlier.tellOtherPlants(plan.get(), problems);
     Season planned = plan.get().season();
     boolean anotherLog = earlier.wouldLoseALog(planned);
     Optional<String> outside = handOut.outside(planned);
@@ -265,7 +266,7 @@ final class PlanCommand implements Callable<Integer> {
             .map(plan -> LogRows.read(plan, inventory, day, problems))
             .orElse(List.of());
     List<MovePlanned> planned = earlier.known(season).map(EarlierPlan::moves).orElse(List.of());
-    return new Progress(day, made, planned);
+    return new Progress(day, made, planned, earlier.ticked(season, day));
   }
 
   private OptionalInt seasonYear() {

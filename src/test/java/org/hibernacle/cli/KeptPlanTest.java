@@ -2,6 +2,7 @@ package org.hibernacle.cli;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
@@ -11,9 +12,11 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.hibernacle.input.Problems;
 import org.hibernacle.model.Season;
@@ -124,5 +127,35 @@ class KeptPlanTest {
     assertEquals(
         "season-plan-kept-1.xlsx",
         KeptPlan.of(output, earlier, next, false, new Problems()).orElseThrow().name());
+  }
+
+  /** Its record tells the season, whatever a mistyped day says, and what its Ids stood for. */
+  @Test
+  void theRecordTellsSeasonAndPlants() throws IOException {
+    String id = Fixtures.plan().plants().get(0).plant().id();
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try (XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(written()))) {
+      for (Row row : book.getSheet("Log")) {
+        if (row.getCell(0).getStringCellValue().equals(id)) {
+          row.getCell(7).setCellValue(LocalDate.of(1999, 11, 15));
+        }
+      }
+      for (Row row : book.getSheet("Record")) {
+        if (row.getCell(0).getStringCellValue().equals("plant")
+            && row.getCell(1).getStringCellValue().equals(id)) {
+          row.getCell(2).setCellValue("Old Tom");
+          row.getCell(3).setCellValue("Malus domestica");
+        }
+      }
+      book.write(out);
+    }
+    Files.write(plan(), out.toByteArray());
+    EarlierPlans earlier = EarlierPlans.read(plan(), folder.resolve("none.xlsx"), new Problems());
+    assertFalse(earlier.wouldLoseALog(SEASON));
+    assertTrue(earlier.wouldLoseALog(new Season(SEASON.year() + 1, false)));
+    Problems problems = new Problems();
+    earlier.tellOtherPlants(Fixtures.plan(), problems);
+    assertEquals(1, problems.sorted().size());
+    assertTrue(problems.sorted().get(0).found().startsWith(id + " was Old Tom (Malus domestica)"));
   }
 }

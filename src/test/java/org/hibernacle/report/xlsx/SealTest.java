@@ -90,7 +90,7 @@ class SealTest {
     assertTrue(brokenBy(book -> Notes.put(book.getSheet("Log").getRow(1).getCell(8), "late")));
     assertTrue(brokenBy(book -> book.getSheet("Log").getRow(1).getCell(1).setCellValue("Olga")));
     assertTrue(brokenBy(book -> book.getSheet("Log").getRow(1).getCell(3).setCellValue(46300)));
-    assertTrue(brokenBy(book -> book.getSheet("Log").getRow(1).getCell(15).setCellValue(3)));
+    assertTrue(brokenBy(book -> book.getSheet("Log").getRow(1).createCell(15).setCellValue(3)));
   }
 
   @Test
