@@ -15,8 +15,6 @@ import org.hibernacle.report.xlsx.Seal;
  * that the new one does not carry on.
  */
 final class KeptPlan {
-  private static final String CODE = "IN-470";
-
   private KeptPlan() {}
 
   /**
@@ -43,7 +41,7 @@ final class KeptPlan {
     }
     String kept = name(number);
     problems.warning(
-        seal == Seal.State.NONE ? CODE + ".unsealed" : CODE,
+        seal == Seal.State.NONE ? "IN-470.unsealed" : "IN-470",
         PlanCommand.WORKBOOK,
         Phrase.of(dryRun ? "would-be-kept" : "is-kept", kept));
     return Files.exists(folder.target(kept))
