@@ -66,6 +66,6 @@ record AsOfDay(LocalDate day) {
             .map(plan -> LogRows.read(plan, inventory, day, problems))
             .orElse(List.of());
     List<MovePlanned> planned = earlier.known(season).map(EarlierPlan::moves).orElse(List.of());
-    return new Progress(day, made, planned);
+    return new Progress(day, made, planned, earlier.ticked(season, day));
   }
 }

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
 import org.hibernacle.input.Problems;
+import org.hibernacle.model.Phrase;
 import org.hibernacle.model.Season;
 import org.hibernacle.report.xlsx.Seal;
 
@@ -14,31 +15,35 @@ import org.hibernacle.report.xlsx.Seal;
  * that the new one does not carry on.
  */
 final class KeptPlan {
-  private static final String CODE = "IN-470";
-
   private KeptPlan() {}
 
   /**
    * The file to be written beside, with a warning that says so; empty where nothing would be lost,
    * or where the very same file is kept already.
+   *
+   * @param dryRun whether nothing is going to be written
    */
   static Optional<OutputFile> of(
-      OutputFolder folder, EarlierPlans earlier, Season planned, Problems problems)
+      OutputFolder folder, EarlierPlans earlier, Season planned, boolean dryRun, Problems problems)
       throws IOException {
     Path file = folder.target(PlanCommand.WORKBOOK);
     if (!Files.isRegularFile(file)) {
       return Optional.empty();
     }
     byte[] bytes = Files.readAllBytes(file);
-    if (!Seal.isBroken(bytes) && !earlier.wouldLoseTicks(planned)) {
+    Seal.State seal = Seal.of(bytes);
+    if (seal == Seal.State.WHOLE && !earlier.wouldLoseTicks(planned)) {
       return Optional.empty();
     }
     int number = 1;
     while (Files.exists(folder.target(name(number))) && !holds(folder, number, bytes)) {
       number++;
     }
-    problems.warning(CODE, PlanCommand.WORKBOOK, name(number));
     String kept = name(number);
+    problems.warning(
+        seal == Seal.State.NONE ? "IN-470.unsealed" : "IN-470",
+        PlanCommand.WORKBOOK,
+        Phrase.of(dryRun ? "would-be-kept" : "is-kept", kept));
     return Files.exists(folder.target(kept))
         ? Optional.empty()
         : Optional.of(new OutputFile(kept, out -> out.write(bytes)));

@@ -187,13 +187,19 @@ final class PlanCommand implements Callable<Integer> {
       return noWinter(problems);
     }
     earlier.tellTicksWithoutWork(plan.get(), problems);
-    Optional<OutputFile> kept = KeptPlan.of(folder, earlier, plan.get().season(), problems);
+    earlier.tellOtherPlants(plan.get(), problems);
+    Season planned = plan.get().season();
+    boolean anotherLog = earlier.wouldLoseALog(planned);
+    Optional<String> outside = handOut.outside(planned);
+    Optional<OutputFile> kept =
+        anotherLog || outside.isPresent()
+            ? Optional.empty()
+            : KeptPlan.of(folder, earlier, planned, dryRun, problems);
     if (!quiet && !answer.json()) {
       ProblemPrinter.printBriefly(
           Stream.concat(problems.sorted().stream(), plan.get().notes().stream()).toList(), err());
     }
-    Season planned = plan.get().season();
-    if (earlier.wouldLoseALog(planned)) {
+    if (anotherLog) {
       err()
           .println(
               folder.target(WORKBOOK)
@@ -203,7 +209,6 @@ final class PlanCommand implements Callable<Integer> {
                   + ". Give another folder with -o.");
       return stopped(ExitCode.NOT_WRITTEN, problems);
     }
-    Optional<String> outside = handOut.outside(planned);
     if (outside.isPresent()) {
       err().println(outside.get());
       return stopped(ExitCode.WRONG_USE, problems);

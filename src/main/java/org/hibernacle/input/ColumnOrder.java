@@ -164,7 +164,7 @@ final class ColumnOrder {
   }
 
   private static List<CsvHeading> headings(CsvLayout layout) {
-    return layout.cuts().stream().map(cut -> CsvHeading.of(cut.heading())).toList();
+    return layout.cuts().stream().map(cut -> CsvHeading.named(cut.heading())).toList();
   }
 
   private static Optional<HeadingSearch.Found> at(
@@ -192,7 +192,8 @@ final class ColumnOrder {
     List<CsvHeading> headings = new ArrayList<>();
     for (int i = 0; i < width; i++) {
       String above = headed ? rows.get(first - 1).cells().get(i) : "";
-      headings.add(CsvHeading.of(above.isEmpty() ? Phrase.of("column", i + 1).toString() : above));
+      headings.add(
+          above.isEmpty() ? CsvHeading.named(Phrase.of("column", i + 1)) : CsvHeading.of(above));
     }
     long line = first == 0 ? 0 : rows.get(first - 1).line();
     CsvColumns columns = CsvColumns.inOrder(layout, headings);

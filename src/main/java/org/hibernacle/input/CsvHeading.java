@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.hibernacle.model.Phrase;
 
 /**
  * The heading of one column.
@@ -19,8 +20,14 @@ import java.util.regex.Pattern;
  * @param first the key of what stands before a comma with a unit or a zone behind it, as loggers
  *     write; else the same as {@code key}
  * @param unit named in the heading; empty if none, or if two contradict each other
+ * @param name what messages call the column where the file has no heading; else empty
  */
-record CsvHeading(String written, String key, String first, Optional<TemperatureUnit> unit) {
+record CsvHeading(
+    String written,
+    String key,
+    String first,
+    Optional<TemperatureUnit> unit,
+    Optional<Phrase> name) {
   private static final Pattern BRACKETS = Pattern.compile("[(\\[]([^()\\[\\]]*)[)\\]]");
   private static final Pattern SEPARATORS = Pattern.compile("[\\s_./:,-]+");
   private static final Pattern ZONE = Pattern.compile("(?:gmt|utc).*");
@@ -28,6 +35,22 @@ record CsvHeading(String written, String key, String first, Optional<Temperature
       Pattern.compile(
           "(?:in )?(0 1 |1 10 |tenths? (?:of )?)?(?:deg|degree|degrees|°)? ?"
               + "([cfk]|celsius|fahrenheit|kelvin)");
+
+  /** A heading that stands in the file. */
+  CsvHeading(String written, String key, String first, Optional<TemperatureUnit> unit) {
+    this(written, key, first, unit, Optional.empty());
+  }
+
+  /** A column that has no heading in the file. */
+  static CsvHeading named(Phrase name) {
+    CsvHeading plain = of(name.toString());
+    return new CsvHeading(plain.written, plain.key, plain.first, plain.unit, Optional.of(name));
+  }
+
+  /** What messages call the column. */
+  Object shown() {
+    return name.<Object>map(phrase -> phrase).orElse(written);
+  }
 
   static CsvHeading of(String written) {
     String plain = plain(written);

@@ -78,8 +78,7 @@ final class CsvSurvey implements Predicate<CsvText.Row> {
     if (!csv.columns().has(Role.DATE)) {
       return Optional.of(new DateCells(csv.columns(), Optional.empty()));
     }
-    Phrase where =
-        Phrase.of("where.heading", csv.name(), csv.columns().heading(Role.DATE).written());
+    Phrase where = Phrase.of("where.heading", csv.name(), csv.columns().heading(Role.DATE).shown());
     return given
         .or(() -> dates.decide(where, problems))
         .map(rule -> new DateCells(csv.columns(), Optional.of(DayMemory.of(rule))));

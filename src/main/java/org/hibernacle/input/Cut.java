@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.hibernacle.input.CsvLayout.Role;
+import org.hibernacle.model.Phrase;
 
 /**
  * Where a column of a text without delimiters stands.
@@ -55,7 +56,7 @@ record Cut(Role role, int first, int last) {
   }
 
   /** What messages call the column. */
-  String heading() {
-    return first == last ? "position " + first : "positions " + first + "-" + last;
+  Phrase heading() {
+    return first == last ? Phrase.of("at-position", first) : Phrase.of("at-positions", first, last);
   }
 }

@@ -4,11 +4,14 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.hibernacle.input.FoundSheet.FoundRow;
 import org.hibernacle.model.AsPlanned;
@@ -26,16 +29,34 @@ import org.hibernacle.model.Tick;
  * @param moves by date, as on its sheet of moving days
  * @param ticks that the keeper set
  * @param published what it told calendar programs; empty if it does not say
+ * @param seasonStart first day of its season; empty if it does not say
+ * @param plants that it was for; none if it does not say
  */
 public record EarlierPlan(
     String file,
     LogSheet log,
     List<MovePlanned> moves,
     List<Tick> ticks,
-    Optional<Published> published) {
+    Optional<Published> published,
+    Optional<LocalDate> seasonStart,
+    List<KnownPlant> plants) {
+  /**
+   * What an Id stood for.
+   *
+   * @param id in the inventory
+   * @param name that people call it by
+   * @param taxon scientific name of its species
+   */
+  public record KnownPlant(String id, String name, String taxon) {}
+
+  /** Columns of the log that the keeper writes. */
+  private static final Pattern KEPT =
+      Pattern.compile("|real-.+|if-blank|stood-in|outcome|noticed|remark");
+
   public EarlierPlan {
     moves = List.copyOf(moves);
     ticks = List.copyOf(ticks);
+    plants = List.copyOf(plants);
   }
 
   /**
@@ -74,7 +95,9 @@ public record EarlierPlan(
                 sheet,
                 moves.map(EarlierPlan::moves).orElse(List.of()),
                 PlanTicks.read(name, book, ids(sheet), problems),
-                PlanRecord.of(book).published()));
+                PlanRecord.of(book).published(),
+                PlanRecord.of(book).seasonStart(),
+                PlanRecord.of(book).plants()));
       }
     } catch (IOException e) {
       problems.error(Code.UNREADABLE_FILE, file.toString(), String.valueOf(e.getMessage()));
@@ -118,6 +141,21 @@ public record EarlierPlan(
   /** What it planned, and for whom, and what was done of it. */
   public AsPlanned asPlanned() {
     return new AsPlanned(ids(log), moves, ticks, published);
+  }
+
+  /** The plants with entries in the log or with ticks. */
+  public List<KnownPlant> marked() {
+    Set<String> ids = new TreeSet<>();
+    ticks.forEach(tick -> ids.addAll(tick.plantIds()));
+    for (List<Object> row : log.table().rows()) {
+      boolean filled =
+          IntStream.range(0, row.size())
+              .anyMatch(i -> KEPT.matcher(log.ids().get(i)).matches() && !row.get(i).equals(""));
+      if (filled) {
+        ids.add(SheetTable.plainText(log.value(row, PlanColumn.ID.id())));
+      }
+    }
+    return plants.stream().filter(plant -> ids.contains(plant.id())).toList();
   }
 
   private static Set<String> ids(LogSheet log) {

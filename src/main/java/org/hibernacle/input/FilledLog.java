@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.hibernacle.input.FoundSheet.FoundRow;
@@ -223,6 +225,7 @@ public final class FilledLog {
   }
 
   private List<InAndOut> inAndOut() {
+    Set<String> known = inventory.plants().stream().map(Plant::id).collect(Collectors.toSet());
     List<InAndOut> nights = new ArrayList<>();
     Optional<PlanSheet> found = PlanSheet.find(file, book, PlanTable.TASKS, problems);
     if (found.isEmpty()) {
@@ -237,7 +240,7 @@ public final class FilledLog {
       LocalDate to = sheet.day(row, PlanColumn.TASK_TO).orElse(from.get());
       Optional<String> refuge = place(sheet, row, PlanColumn.PLACE);
       if (refuge.isPresent()) {
-        sheet.listed(row, PlanColumn.PLANTS).stream()
+        sheet.ids(row, PlanColumn.PLANTS, known).stream()
             .filter(this::isKnown)
             .forEach(id -> nights.add(new InAndOut(id, from.get(), to, refuge.get())));
       }

@@ -9,10 +9,12 @@ import org.hibernacle.model.Phrase;
  */
 final class MarkupCount {
   /**
-   * Most elements and attributes of all parts; a cell has some five. The library needs some 400
-   * bytes for each (measured), so that they fit into half a gigabyte.
+   * Most elements and attributes of all parts for each half a gigabyte of memory; a cell has some
+   * five. The library needs some 400 bytes for each (measured).
    */
-  static final int MOST_NODES = 1_000_000;
+  static final int NODES_PER_HALF_GIB = 1_000_000;
+
+  private static final long HALF_GIB = 512L << 20;
 
   /** Longest text or tag; a cell holds at most 32,767 characters. */
   static final int LONGEST = 1 << 20;
@@ -22,13 +24,23 @@ final class MarkupCount {
 
   private static final String WIDTH = "col";
 
+  private final long mostNodes;
   private final StringBuilder name = new StringBuilder();
   private boolean inName;
-  private int nodes;
+  private long nodes;
   private int widths;
   private int run;
   private int longest;
   private int before;
+
+  /**
+   * Nothing is counted yet.
+   *
+   * @param memoryBytes most that the program may use; less than half a gigabyte counts as that
+   */
+  MarkupCount(long memoryBytes) {
+    mostNodes = (long) (NODES_PER_HALF_GIB * (double) Math.max(HALF_GIB, memoryBytes) / HALF_GIB);
+  }
 
   /** Counts on in the same part. */
   void take(byte[] bytes, int length) {
@@ -62,7 +74,7 @@ final class MarkupCount {
 
   /** What there is too much of, in words; empty if nothing. */
   Optional<Phrase> beyond() {
-    if (nodes > MOST_NODES) {
+    if (nodes > mostNodes) {
       return Optional.of(Phrase.of("too-many-cells"));
     }
     if (longest > LONGEST) {

@@ -118,6 +118,13 @@ record PlanRecord(List<List<String>> lines) {
         .findFirst();
   }
 
+  /** The plants that were planned. */
+  List<EarlierPlan.KnownPlant> plants() {
+    return about("plant", 3).stream()
+        .map(line -> new EarlierPlan.KnownPlant(line.get(0), line.get(1), line.get(2)))
+        .toList();
+  }
+
   /** What the plan told calendar programs; empty where it does not say, or not legibly. */
   Optional<Published> published() {
     try {

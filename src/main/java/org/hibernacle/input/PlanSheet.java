@@ -4,12 +4,13 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.regex.Pattern;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.AreaReference;
@@ -127,13 +128,32 @@ record PlanSheet(
     return cell(row, column).map(FoundCell::text).orElse("");
   }
 
-  /** The members of the list that stands there. */
-  List<String> listed(FoundRow row, PlanColumn column) {
-    String joint = record.word("list.joint").filter(word -> !word.isBlank()).orElse(",").strip();
-    return Arrays.stream(text(row, column).split(Pattern.quote(joint), -1))
-        .map(String::strip)
-        .filter(member -> !member.isEmpty())
-        .toList();
+  /**
+   * Ids of the list that stands there. An Id may hold what parts members, and behind it may stand
+   * the mass of the pot; members that begin with no known Id are told as they stand.
+   */
+  List<String> ids(FoundRow row, PlanColumn column, Set<String> known) {
+    String joint = record.word("list.joint").filter(word -> !word.isBlank()).orElse(", ");
+    List<String> ids = new ArrayList<>();
+    String rest = text(row, column).strip();
+    while (!rest.isEmpty()) {
+      String left = rest;
+      Optional<String> id =
+          known.stream()
+              .filter(i -> !i.isEmpty() && left.startsWith(i))
+              .filter(i -> ends(left.substring(i.length()), joint.strip()))
+              .max(Comparator.comparing(String::length));
+      int end = rest.indexOf(joint, id.map(String::length).orElse(0));
+      String member = end < 0 ? rest : rest.substring(0, end);
+      ids.add(id.orElse(member.strip()));
+      rest = end < 0 ? "" : rest.substring(end + joint.length()).strip();
+    }
+    ids.removeIf(String::isEmpty);
+    return ids;
+  }
+
+  private static boolean ends(String behind, String joint) {
+    return behind.isEmpty() || behind.startsWith(" ") || behind.startsWith(joint);
   }
 
   /** The name of the place that stands there, as the inventory has it. */

@@ -2,7 +2,6 @@ package org.hibernacle.input;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -64,21 +63,15 @@ final class PlanTicks {
             from,
             sheet.day(row, PlanColumn.TASK_TO).or(() -> from),
             sheet.place(row, PlanColumn.PLACE),
-            sheet.listed(row, PlanColumn.PLANTS).stream().map(this::id).toList());
+            sheet.ids(row, PlanColumn.PLANTS, plantIds));
       }
     }
   }
 
+  /** The program's own word for a move that the log has is no tick. */
   private static boolean isTicked(PlanSheet sheet, FoundRow row) {
-    return !sheet.text(row, PlanColumn.DONE).isBlank();
-  }
-
-  /** Behind an Id there may be the mass of the pot. */
-  private String id(String member) {
-    return plantIds.stream()
-        .filter(id -> member.equals(id) || member.startsWith(id + " "))
-        .max(Comparator.comparing(String::length))
-        .orElse(member);
+    String mark = sheet.text(row, PlanColumn.DONE).strip();
+    return !mark.isEmpty() && sheet.record().word("done.made").filter(mark::equals).isEmpty();
   }
 
   private void add(

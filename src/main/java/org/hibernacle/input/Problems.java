@@ -48,7 +48,7 @@ public final class Problems {
     note(key, Phrase.verbatim(where), arguments);
   }
 
-  private void add(Diagnostic diagnostic) {
+  public void add(Diagnostic diagnostic) {
     boolean error = diagnostic.severity() == Severity.ERROR;
     errors += error ? 1 : 0;
     int limit = error ? 2 * LIMIT : LIMIT;

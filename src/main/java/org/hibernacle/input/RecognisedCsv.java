@@ -116,7 +116,7 @@ record RecognisedCsv(
 
   private Phrase headingOf(Role role) {
     return Phrase.of(
-        "where.heading", Phrase.of("where.line", name(), line), columns.heading(role).written());
+        "where.heading", Phrase.of("where.line", name(), line), columns.heading(role).shown());
   }
 
   String name() {
@@ -176,7 +176,7 @@ record RecognisedCsv(
     for (Role role : Role.values()) {
       boolean shown = columns.has(role) && role != Role.BESIDE && role != Role.PART;
       if (shown && (role != Role.SNOW || snow.isPresent())) {
-        String heading = columns.heading(role).written();
+        Object heading = columns.heading(role).shown();
         words.add(
             unit(role)
                 .map(unit -> Phrase.of("csv.column-in", role, heading, unit))

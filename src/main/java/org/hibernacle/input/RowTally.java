@@ -144,7 +144,7 @@ final class RowTally {
     boolean named = csv.columns().has(role) && role != Role.PART;
     Phrase where =
         named
-            ? Phrase.of("where.heading", csv.name(), csv.columns().heading(role).written())
+            ? Phrase.of("where.heading", csv.name(), csv.columns().heading(role).shown())
             : Phrase.verbatim(csv.name());
     if (role == Role.SNOW) {
       problems.note("IN-336", where, count);

@@ -16,9 +16,9 @@ final class Tally {
    */
   record Noun(String key, List<Object> more) {
     static final Noun PLANT = new Noun("for-plants");
-    static final Noun CELL = new Noun("for-cells");
-    static final Noun ROW = new Noun("for-rows");
-    static final Noun COLUMN = new Noun("for-columns");
+    static final Noun CELL = new Noun("cells-counted");
+    static final Noun ROW = new Noun("rows-hidden");
+    static final Noun COLUMN = new Noun("columns-hidden");
     static final Noun NOTHING = new Noun("");
 
     Noun(String key, Object... more) {

@@ -130,9 +130,7 @@ final class TemperatureCells {
   private void error(String key, CsvText.Row row, int column, Object... more) {
     Phrase where =
         Phrase.of(
-            "where.heading",
-            csv.where(row).where(),
-            csv.columns().headings().get(column).written());
+            "where.heading", csv.where(row).where(), csv.columns().headings().get(column).shown());
     Stream<Object> cell = Stream.of(row.cells().get(column));
     problems.error(key, where, Stream.concat(cell, Stream.of(more)).toArray());
   }

@@ -235,7 +235,7 @@ final class TemperatureRows implements Predicate<CsvText.Row> {
   /** An error whose first argument is the cell. */
   private void error(String key, CsvText.Row row, Role role, Object... more) {
     Phrase where =
-        Phrase.of("where.heading", csv.where(row).where(), csv.columns().heading(role).written());
+        Phrase.of("where.heading", csv.where(row).where(), csv.columns().heading(role).shown());
     Stream<Object> cell = Stream.of(csv.columns().cell(role, row).orElse(""));
     problems.error(key, where, Stream.concat(cell, Stream.of(more)).toArray());
   }

@@ -16,7 +16,7 @@ import org.hibernacle.model.Phrase;
  *
  * @param whole whether it could be unpacked to its end
  * @param tooLarge whether it unpacks to more than a workbook may
- * @param tooMany which part holds too much for the memory of a small machine, and of what
+ * @param tooMany which part holds too much for the memory there is, and of what
  * @param kind what else it is than an .xlsx workbook, if that is known
  */
 record WorkbookParts(
@@ -36,9 +36,18 @@ record WorkbookParts(
   private static final String STRICT = "http://purl.oclc.org/ooxml/";
 
   static WorkbookParts of(byte[] archive) {
+    return of(archive, Runtime.getRuntime().maxMemory());
+  }
+
+  /**
+   * Counts.
+   *
+   * @param memoryBytes most that the program may use
+   */
+  static WorkbookParts of(byte[] archive, long memoryBytes) {
     Optional<Phrase> kind = Optional.empty();
     try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(archive))) {
-      MarkupCount markup = new MarkupCount();
+      MarkupCount markup = new MarkupCount(memoryBytes);
       long unpacked = 0;
       int parts = 0;
       for (ZipEntry next = zip.getNextEntry(); next != null; next = zip.getNextEntry()) {

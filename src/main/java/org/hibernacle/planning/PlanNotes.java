@@ -200,7 +200,10 @@ final class PlanNotes {
             .filter(plant -> plant.getValue() > made.getOrDefault(plant.getKey(), 0L))
             .map(Map.Entry::getKey)
             .toList();
-    if (!behind.isEmpty()) {
+    List<String> ticked = behind.stream().filter(progress.ticked()::contains).toList();
+    if (!ticked.isEmpty()) {
+      warning("PL-445.ticked", where, behind, ticked);
+    } else if (!behind.isEmpty()) {
       warning("PL-445", where, behind);
     }
   }

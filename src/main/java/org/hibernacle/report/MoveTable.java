@@ -38,7 +38,7 @@ final class MoveTable {
             .workbookColumn("count", 8)
             .column("kg-each", 9, m.measures().kilograms())
             .column("people", 10)
-            .entry("done", 8, Section.Entry.TICK)
+            .entry("done", 10, Section.Entry.TICK)
             .workbookFormula("when", 10, When.moving(m.words()));
     When.mark(table, m.words());
     table.workbookColumn("early", 15).workbookColumn("typical", 15).workbookColumn("late", 15);

@@ -34,6 +34,7 @@ final class RecordLines {
     sections.stream().filter(s -> READ_BACK.contains(s.id())).forEach(record::headings);
     record.words();
     record.lines.add(List.of("season", m.plan().season().start().toString()));
+    record.plants();
     record.agenda();
     return record.lines;
   }
@@ -57,8 +58,16 @@ final class RecordLines {
     Arrays.stream(Task.Kind.values())
         .forEach(kind -> word("task." + kind.name(), tasks.sentence(kind)));
     word("workbook.tick", m.words().text("workbook.tick"));
+    word("done.made", m.words().text("move.made"));
     word("list.joint", m.words().listed(List.of("", "")));
     word("place.wrapped", m.words().text("place.wrapped", "{0}"));
+  }
+
+  /** What the Ids stand for, since an Id may be given to another plant. */
+  private void plants() {
+    m.plan().inventory().plants().stream()
+        .map(p -> List.of("plant", p.id(), p.name(), p.species().taxon()))
+        .forEach(lines::add);
   }
 
   /** What calendar programs are told, for the next plan to take back what it has no longer. */

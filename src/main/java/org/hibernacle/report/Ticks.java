@@ -7,7 +7,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.hibernacle.model.AsPlanned;
 import org.hibernacle.model.Diagnostic;
 import org.hibernacle.model.Diagnostic.Severity;
@@ -50,12 +52,37 @@ public final class Ticks {
 
   /** Tells the ticks of the earlier plan that belong to nothing in this one. */
   public static List<Diagnostic> withoutWork(SeasonPlan plan, AsPlanned before) {
-    return of(plan, before.ticks()).withoutWork.stream().map(Ticks::told).distinct().toList();
+    Ticks found = of(plan, before.ticks());
+    return found.withoutWork.stream()
+        .filter(tick -> !isNote(tick) || found.done().noneMatch(again -> tells(tick, again)))
+        .map(Ticks::told)
+        .distinct()
+        .toList();
+  }
+
+  private Stream<Tick> done() {
+    return Stream.concat(moves.values().stream(), tasks.values().stream());
+  }
+
+  /** Whether it is what the notes of an earlier plan tell of a tick. */
+  private static boolean isNote(Tick tick) {
+    return tick.kind().isEmpty() && tick.plantIds().isEmpty() && tick.place().isEmpty();
+  }
+
+  /** Whether a note is about the work that was ticked: one of its plants, or else its place. */
+  private static boolean tells(Tick note, Tick ticked) {
+    List<String> about = ticked.plantIds().isEmpty() ? List.of(ticked.place()) : ticked.plantIds();
+    return note.what().contains(ticked.what())
+        && about.stream().anyMatch(text -> word(text).matcher(note.what()).find());
+  }
+
+  private static Pattern word(String text) {
+    return Pattern.compile("(?<![\\p{L}\\p{N}-])" + Pattern.quote(text) + "(?![\\p{L}\\p{N}-])");
   }
 
   private static Diagnostic told(Tick tick) {
-    if (tick.kind().isEmpty() && tick.plantIds().isEmpty() && tick.place().isEmpty()) {
-      return note("PL-460.again", tick, tick.what());
+    if (isNote(tick)) {
+      return new Diagnostic(Severity.NOTE, "PL-460.again", tick.where(), List.of(tick.what()));
     }
     List<Object> parts = new ArrayList<>(List.of(tick.what()));
     if (!tick.plantIds().isEmpty()) {
@@ -71,11 +98,8 @@ public final class Ticks {
     if (!tick.mark().isEmpty()) {
       parts.add(Phrase.quoted(tick.mark()));
     }
-    return note(Tick.WITHOUT_WORK, tick, parts);
-  }
-
-  private static Diagnostic note(String key, Tick tick, Object told) {
-    return new Diagnostic(Severity.NOTE, key, tick.where(), List.of(told));
+    String key = tick.kind().isEmpty() ? "PL-460.untold" : Tick.WITHOUT_WORK;
+    return new Diagnostic(Severity.WARNING, key, tick.where(), List.of(parts));
   }
 
   private boolean move(List<PlantMove> planned, Tick tick) {
@@ -132,11 +156,12 @@ public final class Ticks {
     return tasks.containsKey(task);
   }
 
-  /** What stands under Done. */
+  /** What stands under Done: the keeper's tick, or else that the log has the move. */
   Cell cell(PlantMove pm, Words words) {
-    return pm.move().made()
+    Optional<Tick> tick = Optional.ofNullable(moves.get(key(pm)));
+    return tick.isEmpty() && pm.move().made()
         ? new Cell.Text(words.text("move.made"))
-        : mark(Optional.ofNullable(moves.get(key(pm))), words);
+        : mark(tick, words);
   }
 
   /** What stands under Done. */

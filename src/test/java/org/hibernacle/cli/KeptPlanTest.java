@@ -2,6 +2,8 @@ package org.hibernacle.cli;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -10,9 +12,11 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.hibernacle.input.Problems;
 import org.hibernacle.model.Season;
@@ -51,7 +55,7 @@ class KeptPlanTest {
 
   private Optional<OutputFile> kept(Problems problems) throws IOException {
     EarlierPlans earlier = EarlierPlans.read(plan(), folder.resolve("none.xlsx"), new Problems());
-    return KeptPlan.of(new OutputFolder(folder, List.of()), earlier, SEASON, problems);
+    return KeptPlan.of(new OutputFolder(folder, List.of()), earlier, SEASON, false, problems);
   }
 
   private void keep() throws IOException {
@@ -86,6 +90,29 @@ class KeptPlanTest {
   }
 
   @Test
+  void aDryRunSaysWhatWouldBeKept() throws IOException {
+    Files.write(plan(), withOwnSheet(written(), "one"));
+    EarlierPlans earlier = EarlierPlans.read(plan(), folder.resolve("none.xlsx"), new Problems());
+    Problems problems = new Problems();
+    KeptPlan.of(new OutputFolder(folder, List.of()), earlier, SEASON, true, problems);
+    String told = problems.sorted().get(0).toString();
+    assertTrue(told.contains("would be kept as season-plan-kept-1.xlsx"), told);
+  }
+
+  @Test
+  void aPlanWithoutASealIsKeptSinceItCanNotBeTold() throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try (XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(written()))) {
+      book.removeSheetAt(book.getSheetIndex("Record"));
+      book.write(out);
+    }
+    Files.write(plan(), out.toByteArray());
+    Problems problems = new Problems();
+    assertEquals("season-plan-kept-1.xlsx", kept(problems).orElseThrow().name());
+    assertEquals("IN-470.unsealed", problems.sorted().get(0).key());
+  }
+
+  @Test
   void ticksOfAnotherWinterAreKept() throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     try (XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(written()))) {
@@ -99,6 +126,36 @@ class KeptPlanTest {
     OutputFolder output = new OutputFolder(folder, List.of());
     assertEquals(
         "season-plan-kept-1.xlsx",
-        KeptPlan.of(output, earlier, next, new Problems()).orElseThrow().name());
+        KeptPlan.of(output, earlier, next, false, new Problems()).orElseThrow().name());
+  }
+
+  /** Its record tells the season, whatever a mistyped day says, and what its Ids stood for. */
+  @Test
+  void theRecordTellsSeasonAndPlants() throws IOException {
+    String id = Fixtures.plan().plants().get(0).plant().id();
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try (XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(written()))) {
+      for (Row row : book.getSheet("Log")) {
+        if (row.getCell(0).getStringCellValue().equals(id)) {
+          row.getCell(7).setCellValue(LocalDate.of(1999, 11, 15));
+        }
+      }
+      for (Row row : book.getSheet("Record")) {
+        if (row.getCell(0).getStringCellValue().equals("plant")
+            && row.getCell(1).getStringCellValue().equals(id)) {
+          row.getCell(2).setCellValue("Old Tom");
+          row.getCell(3).setCellValue("Malus domestica");
+        }
+      }
+      book.write(out);
+    }
+    Files.write(plan(), out.toByteArray());
+    EarlierPlans earlier = EarlierPlans.read(plan(), folder.resolve("none.xlsx"), new Problems());
+    assertFalse(earlier.wouldLoseALog(SEASON));
+    assertTrue(earlier.wouldLoseALog(new Season(SEASON.year() + 1, false)));
+    Problems problems = new Problems();
+    earlier.tellOtherPlants(Fixtures.plan(), problems);
+    assertEquals(1, problems.sorted().size());
+    assertTrue(problems.sorted().get(0).found().startsWith(id + " was Old Tom (Malus domestica)"));
   }
 }

@@ -161,7 +161,7 @@ class InventoryWorkbookTest {
             .read();
     assertEquals(5, reading.sound().plants().get(0).container().volumeL());
     assertEquals(
-        "NOTE inventory.xlsx, sheet Plants [IN-125]: formulas stand for 2 cells; their stored"
+        "NOTE inventory.xlsx, sheet Plants [IN-125]: formulas in 2 cells; their stored"
             + " results are used and carried on without the formulas.\n",
         reading.text("IN-125"));
   }

@@ -48,7 +48,9 @@ class LogRowsTest {
                 new MovePlanned("P-01", "MOVE_DOWN", LocalDate.of(2026, 11, 7), BED),
                 new MovePlanned("P-01", "MOVE_IN", LocalDate.of(2026, 12, 5), SHED)),
             List.of(),
-            Optional.empty());
+            Optional.empty(),
+            Optional.empty(),
+            List.of());
     return LogRows.read(plan, INVENTORY, AS_OF, problems);
   }
 

@@ -103,7 +103,7 @@ class OddWorkbookTest {
         List.of("Bench", "Bench", "Bench"),
         reading.sound().plants().stream().map(Plant::home).toList());
     assertEquals(
-        "NOTE inventory.xlsx, sheet Plants [IN-443]: merged cells stand for 2 cells; the value"
+        "NOTE inventory.xlsx, sheet Plants [IN-443]: merged cells that cover 2 cells; the value"
             + " above is read in each row that they cover.\n",
         reading.text("IN-443"));
   }
@@ -142,9 +142,9 @@ class OddWorkbookTest {
     assertEquals(
         "NOTE inventory.xlsx, sheet Places [IN-442]: the sheet is hidden"
             + read
-            + "NOTE inventory.xlsx, sheet Plants [IN-442]: hidden is set for 1 column"
+            + "NOTE inventory.xlsx, sheet Plants [IN-442]: 1 column is hidden"
             + read
-            + "NOTE inventory.xlsx, sheet Plants [IN-442]: hidden is set for 1 row"
+            + "NOTE inventory.xlsx, sheet Plants [IN-442]: 1 row is hidden"
             + read,
         reading.text("IN-442"));
   }

@@ -225,7 +225,8 @@ class AsOfTest {
             List.of(),
             List.of(
                 new MovePlanned("MAPLE-6", "move-down", LocalDate.of(2014, 11, 8), "Hedge foot"),
-                new MovePlanned("GONE", "move-in", LocalDate.of(2014, 11, 8), "Shed")));
+                new MovePlanned("GONE", "move-in", LocalDate.of(2014, 11, 8), "Shed")),
+            Set.of("MAPLE-6", "OTHER"));
     SeasonPlan season =
         SeasonPlanner.plan(
                 new Question(
@@ -237,6 +238,9 @@ class AsOfTest {
     assertTrue(
         season.notes().stream()
             .filter(n -> n.code().equals("PL-445"))
-            .allMatch(n -> n.found().endsWith(": MAPLE-6")));
+            .allMatch(
+                n ->
+                    n.found().contains("the log: MAPLE-6; ticked")
+                        && n.found().endsWith("the log: MAPLE-6")));
   }
 }

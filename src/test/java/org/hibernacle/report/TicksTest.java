@@ -113,4 +113,24 @@ class TicksTest {
     assertEquals(
         List.of(first.toString()), lost(told, told).stream().map(Diagnostic::toString).toList());
   }
+
+  @Test
+  void aNoteEndsOnceItsWorkIsTicked() {
+    Diagnostic first = lost(move(MOVE.move().date(), "Attic")).get(0);
+    assertEquals(Diagnostic.Severity.WARNING, first.severity());
+    Tick note =
+        new Tick(
+            first.place(),
+            "",
+            false,
+            "",
+            first.found(),
+            LocalDate.EPOCH,
+            LocalDate.EPOCH,
+            "",
+            List.of());
+    assertEquals(Diagnostic.Severity.NOTE, lost(note).get(0).severity());
+    assertEquals(List.of(), lost(note, move(MOVE.move().date(), MOVE.move().to().name())));
+    assertEquals(1, lost(note, task(TASK.from(), TASK.to(), TASK.plantIds())).size());
+  }
 }

@@ -3,14 +3,11 @@ package org.hibernacle.report.xlsx;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 import org.apache.poi.ss.usermodel.SheetVisibility;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.hibernacle.report.SeasonReport;
-import org.hibernacle.report.Section;
 
 /** What a plan says of itself for programs, on a sheet that no keeper meets. */
 final class RecordSheet {
@@ -35,14 +32,8 @@ final class RecordSheet {
 
   /** Fills it, once all other sheets are as they stay. */
   void finish() {
-    Set<String> ticked =
-        report.sections().stream()
-            .flatMap(section -> section.columns().stream())
-            .filter(column -> column.entry().kind() == Section.Entry.Kind.TICK)
-            .map(Section.Column::heading)
-            .collect(Collectors.toSet());
     List<List<String>> lines = new ArrayList<>(report.forScreen().record());
-    lines.add(Seal.line(sheets.workbook(), ticked));
+    lines.addAll(Seal.lines(sheets.workbook(), lines));
     int width = 1;
     for (int i = 0; i < lines.size(); i++) {
       XSSFRow row = sheet.createRow(i);

@@ -1,5 +1,6 @@
 package org.hibernacle.report.xlsx;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -34,7 +35,7 @@ class SealTest {
   private static boolean brokenBy(Consumer<XSSFWorkbook> edit) throws IOException {
     try (XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(plan))) {
       edit.accept(book);
-      return Seal.isBroken(book);
+      return Seal.of(book) == Seal.State.BROKEN;
     }
   }
 
@@ -85,16 +86,49 @@ class SealTest {
   }
 
   @Test
-  void aWorkbookWithoutASealIsKept() throws IOException {
-    assertTrue(brokenBy(book -> book.removeSheetAt(book.getSheetIndex("Record"))));
-    assertTrue(Seal.isBroken(Files.readAllBytes(Path.of("demo-data", "inventory.xlsx"))));
+  void whatTheNewLogWritesAnewIsSealed() throws IOException {
+    assertTrue(brokenBy(book -> Notes.put(book.getSheet("Log").getRow(1).getCell(8), "late")));
+    assertTrue(brokenBy(book -> book.getSheet("Log").getRow(1).getCell(1).setCellValue("Olga")));
+    assertTrue(brokenBy(book -> book.getSheet("Log").getRow(1).getCell(3).setCellValue(46300)));
+    assertTrue(brokenBy(book -> book.getSheet("Log").getRow(1).createCell(15).setCellValue(3)));
   }
 
-  /** Log and ticks were filled in, and LibreOffice 7.4 opened and saved it; nothing else. */
+  @Test
+  void rowsOfTheKeepersOwnInTheLogAreCarriedOn() throws IOException {
+    assertFalse(
+        brokenBy(
+            book -> {
+              XSSFSheet log = book.getSheet("Log");
+              log.createRow(60).createCell(0).setCellValue("P-99");
+              log.getRow(60).createCell(1).setCellValue("a gift");
+              String id = log.getRow(1).getCell(0).getStringCellValue();
+              log.createRow(61).createCell(0).setCellValue(id);
+              log.getRow(61).createCell(8).setCellValue(LocalDate.of(2027, 1, 2));
+              log.removeRow(log.getRow(2));
+            }));
+  }
+
+  @Test
+  void aNumberThatIsNoneBreaksIt() throws IOException {
+    assertTrue(
+        brokenBy(book -> book.getSheet("Tasks").getRow(1).createCell(12).getCTCell().setV("NaN")));
+  }
+
+  @Test
+  void aWorkbookWithoutASealTellsNothing() throws IOException {
+    assertEquals(
+        Seal.State.NONE, Seal.of(Files.readAllBytes(Path.of("demo-data", "inventory.xlsx"))));
+    try (XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(plan))) {
+      book.removeSheetAt(book.getSheetIndex("Record"));
+      assertEquals(Seal.State.NONE, Seal.of(book));
+    }
+  }
+
+  /** Log and ticks were filled in, and an office program opened and saved it; nothing else. */
   @Test
   void savingItElsewhereBreaksNothing() throws IOException {
-    assertFalse(
-        Seal.isBroken(
-            Files.readAllBytes(Path.of("src/test/resources/plans/saved-elsewhere.xlsx"))));
+    assertEquals(
+        Seal.State.WHOLE,
+        Seal.of(Files.readAllBytes(Path.of("src/test/resources/plans/saved-elsewhere.xlsx"))));
   }
 }
