@@ -99,17 +99,7 @@ class TicksTest {
   @Test
   void aTickWithoutWorkIsToldFromPlanToPlan() {
     Diagnostic first = lost(move(MOVE.move().date(), "Attic")).get(0);
-    Tick told =
-        new Tick(
-            first.place(),
-            "",
-            false,
-            "",
-            first.found(),
-            LocalDate.EPOCH,
-            LocalDate.EPOCH,
-            "",
-            List.of());
+    Tick told = noteOf(first);
     assertEquals(
         List.of(first.toString()), lost(told, told).stream().map(Diagnostic::toString).toList());
   }
@@ -118,19 +108,15 @@ class TicksTest {
   void aNoteEndsOnceItsWorkIsTicked() {
     Diagnostic first = lost(move(MOVE.move().date(), "Attic")).get(0);
     assertEquals(Diagnostic.Severity.WARNING, first.severity());
-    Tick note =
-        new Tick(
-            first.place(),
-            "",
-            false,
-            "",
-            first.found(),
-            LocalDate.EPOCH,
-            LocalDate.EPOCH,
-            "",
-            List.of());
+    Tick note = noteOf(first);
     assertEquals(Diagnostic.Severity.NOTE, lost(note).get(0).severity());
     assertEquals(List.of(), lost(note, move(MOVE.move().date(), MOVE.move().to().name())));
     assertEquals(1, lost(note, task(TASK.from(), TASK.to(), TASK.plantIds())).size());
+  }
+
+  /** What the next plan reads of a note in the plan before. */
+  private static Tick noteOf(Diagnostic told) {
+    return new Tick(
+        told.place(), "", false, "", told.found(), LocalDate.EPOCH, LocalDate.EPOCH, "", List.of());
   }
 }
